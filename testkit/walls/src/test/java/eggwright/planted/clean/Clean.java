@@ -1,0 +1,3 @@
+package eggwright.planted.clean;
+
+record Clean(int count) {}

@@ -1,0 +1,5 @@
+package eggwright.planted.sql;
+
+import java.sql.Connection;
+
+record SpeaksSql(Connection breach) {}

@@ -1,0 +1,3 @@
+package eggwright.planted.unmarked;
+
+final class Unmarked {}
