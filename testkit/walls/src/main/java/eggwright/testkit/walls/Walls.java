@@ -49,7 +49,7 @@ public final class Walls {
     public void holdInTheCore() {
         hold();
         for (var rule : core()) {
-            rule.check(classes);
+            rule.allowEmptyShould(true).check(classes);
         }
     }
 
