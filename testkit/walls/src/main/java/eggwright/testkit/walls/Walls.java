@@ -14,6 +14,8 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import java.util.List;
 import org.jspecify.annotations.NullMarked;
 
@@ -23,6 +25,18 @@ import org.jspecify.annotations.NullMarked;
  * packages, nulls only where marked.
  */
 public final class Walls {
+    private static final SliceAssignment EACH_PACKAGE = new SliceAssignment() {
+        @Override
+        public SliceIdentifier getIdentifierOf(JavaClass item) {
+            return SliceIdentifier.of(item.getPackageName());
+        }
+
+        @Override
+        public String getDescription() {
+            return "each package";
+        }
+    };
+
     private final String room;
     private final JavaClasses classes;
 
@@ -58,7 +72,7 @@ public final class Walls {
         if (classes.isEmpty()) {
             throw new AssertionError("No classes were found under " + room + ": the walls were not checked");
         }
-        slices().matching(room + "(**)")
+        slices().assignedFrom(EACH_PACKAGE)
                 .should()
                 .beFreeOfCycles()
                 .allowEmptyShould(true)
