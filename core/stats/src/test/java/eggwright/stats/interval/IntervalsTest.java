@@ -76,7 +76,8 @@ class IntervalsTest {
                 var surer = Intervals.of(new Rate(x, n), method, 0.99);
                 // Agresti and Coull's middle moves with the level, so that their ends need not nest when n is 1.
                 boolean nests = method != IntervalMethod.AGRESTI_COULL || n > 2;
-                assertTrue(!nests || surer.low() <= interval.low() && interval.high() <= surer.high(), x + " of " + n);
+                assertTrue(
+                        !nests || (surer.low() <= interval.low() && interval.high() <= surer.high()), x + " of " + n);
                 if (x > 0) {
                     var before = Intervals.of(new Rate(x - 1, n), method, 0.9);
                     assertTrue(before.low() <= interval.low() && before.high() <= interval.high(), x + " of " + n);
