@@ -1,0 +1,5 @@
+/** Where a value comes from, and the register of what was read. */
+@NullMarked
+package eggwright.trade.source;
+
+import org.jspecify.annotations.NullMarked;
