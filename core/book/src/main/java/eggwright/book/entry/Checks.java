@@ -1,0 +1,50 @@
+package eggwright.book.entry;
+
+import eggwright.units.OutOfRange;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** Range checks that payloads share. A message names the field, the value and what would be right. */
+final class Checks {
+    /** More than any small farm sets in a season; larger numbers are slips of the finger. */
+    static final int MOST_EGGS = 1_000_000;
+
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2099;
+    private static final int LONGEST_TEXT = 2000;
+
+    private Checks() {}
+
+    static void atLeast(String what, int value, int least) {
+        if (value < least) {
+            throw new OutOfRange(what + " is " + value + "; it is at least " + least + ".");
+        }
+    }
+
+    static void count(String what, int value) {
+        if (!(value >= 0 && value <= MOST_EGGS)) {
+            throw new OutOfRange(what + " is " + value + "; it is a whole number from 0 to " + MOST_EGGS + ".");
+        }
+    }
+
+    static void year(String what, @Nullable LocalDate date) {
+        if (date != null && (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR)) {
+            throw new OutOfRange(what + " is " + date + "; years run from " + FIRST_YEAR + " to " + LAST_YEAR + ".");
+        }
+    }
+
+    static void inOrder(String what, @Nullable LocalDate from, @Nullable LocalDate to) {
+        year(what, from);
+        year(what, to);
+        if (from != null && to != null && to.isBefore(from)) {
+            throw new OutOfRange(what + " runs from " + from + " back to " + to + "; the first day comes first.");
+        }
+    }
+
+    static String text(String what, String text) {
+        if (text.length() > LONGEST_TEXT) {
+            throw new OutOfRange(what + " has " + text.length() + " characters; the most is " + LONGEST_TEXT + ".");
+        }
+        return text.strip();
+    }
+}

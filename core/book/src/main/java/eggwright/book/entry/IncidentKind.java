@@ -1,0 +1,13 @@
+package eggwright.book.entry;
+
+/** What went wrong. */
+public enum IncidentKind {
+    POWER_CUT,
+    TOO_HOT,
+    TOO_COLD,
+    TURNER_STOPPED,
+    WATER_OUT,
+    DROPPED,
+    SIGNS_OF_DISEASE,
+    OTHER
+}

@@ -1,0 +1,80 @@
+package eggwright.book.fold;
+
+import eggwright.book.entry.ChicksDelivered;
+import eggwright.book.entry.ChicksDied;
+import eggwright.book.entry.ChicksPlaced;
+import eggwright.book.entry.ChicksSold;
+import eggwright.book.entry.HabitsNoted;
+import eggwright.book.entry.IncidentNoted;
+import eggwright.book.entry.Remarked;
+import eggwright.book.entry.SpeciesOverridden;
+import eggwright.book.picture.FarmPicture;
+import eggwright.book.picture.FarmPicture.Chicks;
+import eggwright.book.picture.Habits;
+import eggwright.trade.Species;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Folds what is true of the farm as a whole: habits, own figures, incidents, remarks, chicks after take-off. */
+final class FarmFold {
+    private final Map<Species, SortedMap<String, FarmPicture.Overridden>> overrides = new TreeMap<>();
+    private final List<FarmPicture.Note> notes = new ArrayList<>();
+    private final Map<Species, Chicks> chicks = new TreeMap<>();
+    private Habits habits = Habits.CUSTOM;
+
+    private FarmFold() {}
+
+    static Folded<FarmPicture> fold(Iterable<Effective> entries) {
+        var fold = new FarmFold();
+        for (var entry : entries) {
+            fold.take(entry);
+        }
+        return new Folded<>(new FarmPicture(fold.habits, fold.overrides, fold.notes, fold.chicks), List.of());
+    }
+
+    private void take(Effective entry) {
+        switch (entry.payload()) {
+            case HabitsNoted it -> habits = changed(habits, it);
+            case SpeciesOverridden it -> override(entry, it);
+            case IncidentNoted it -> notes.add(new FarmPicture.Note(entry.id(), entry.at(), it));
+            case Remarked it -> notes.add(new FarmPicture.Note(entry.id(), entry.at(), it));
+            case ChicksPlaced it -> add(it.species(), new Chicks(it.chicks(), 0, 0, 0));
+            case ChicksDied it -> add(it.species(), new Chicks(0, it.chicks(), 0, 0));
+            case ChicksSold it -> add(it.species(), new Chicks(0, 0, it.chicks(), 0));
+            case ChicksDelivered it -> add(it.species(), new Chicks(0, 0, 0, it.chicks()));
+            default -> {
+                // No other kind speaks of the farm as a whole.
+            }
+        }
+    }
+
+    private void override(Effective entry, SpeciesOverridden it) {
+        var fields = overrides.computeIfAbsent(it.species(), s -> new TreeMap<>());
+        if (it.value().isEmpty()) {
+            fields.remove(it.field());
+        } else {
+            fields.put(
+                    it.field(),
+                    new FarmPicture.Overridden(it.value(), entry.at().toLocalDate()));
+        }
+    }
+
+    private void add(Species species, Chicks more) {
+        chicks.merge(species, more, Chicks::plus);
+    }
+
+    private static Habits changed(Habits was, HabitsNoted it) {
+        return new Habits(
+                it.farmName() == null ? was.farmName() : it.farmName(),
+                it.timeZone() == null ? was.zone() : ZoneId.of(it.timeZone()),
+                it.setWeekday() == null ? was.setWeekday() : it.setWeekday(),
+                it.setHour() == null ? was.setHour() : it.setHour(),
+                it.candlingDays() == null ? was.candlingDays() : it.candlingDays(),
+                it.rounds() == null ? was.rounds() : it.rounds(),
+                it.workHour() == null ? was.workHour() : it.workHour());
+    }
+}

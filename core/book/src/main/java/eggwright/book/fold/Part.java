@@ -1,0 +1,25 @@
+package eggwright.book.fold;
+
+import eggwright.book.name.MachineName;
+import eggwright.book.name.OrderNumber;
+import eggwright.book.name.PenName;
+import eggwright.book.name.SetName;
+import eggwright.book.picture.ShelfKey;
+
+/** A part of the picture that is folded on its own. An entry may touch several. */
+sealed interface Part {
+    record Farm() implements Part {}
+
+    record Pen(PenName pen) implements Part {}
+
+    record Shelf(ShelfKey key) implements Part {}
+
+    record Machine(MachineName machine) implements Part {}
+
+    /** One set; sets whose eggs were pooled are folded together. */
+    record Set(SetName set) implements Part {}
+
+    record Order(OrderNumber order) implements Part {}
+
+    Part FARM = new Farm();
+}

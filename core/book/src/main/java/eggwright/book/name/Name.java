@@ -1,0 +1,40 @@
+package eggwright.book.name;
+
+import eggwright.units.OutOfRange;
+
+/**
+ * A name as people write it on a pen, a tray or a machine. One to {@value #LONGEST} characters, no line breaks or other
+ * control characters, no space at either end; two names are the same when they are the same text.
+ */
+public sealed interface Name
+        permits PenName,
+                MachineName,
+                SectionName,
+                TrayName,
+                SetName,
+                BasketName,
+                BuyerNumber,
+                OrderNumber,
+                PersonName,
+                DeviceName,
+                FarmId {
+    int LONGEST = 80;
+
+    String text();
+
+    /** Trims and checks. */
+    static String check(String what, String text) {
+        var trimmed = text.strip();
+        if (trimmed.isEmpty()) {
+            throw new OutOfRange("The name of a " + what + " is empty. Write at least one letter or digit.");
+        }
+        if (trimmed.length() > LONGEST) {
+            throw new OutOfRange(
+                    "The name of a " + what + " has " + trimmed.length() + " characters; the most is " + LONGEST + ".");
+        }
+        if (trimmed.codePoints().anyMatch(Character::isISOControl)) {
+            throw new OutOfRange("The name of a " + what + " holds a line break or another control character.");
+        }
+        return trimmed;
+    }
+}

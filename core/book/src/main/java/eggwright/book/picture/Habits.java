@@ -1,0 +1,39 @@
+package eggwright.book.picture;
+
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the farm does things: the last word on each matter.
+ *
+ * @param farmName empty where not yet named
+ * @param zone time zone of the farm; UTC until noted
+ * @param setWeekday absent where no fixed day was noted
+ * @param candlingDays absent: the custom of the species
+ */
+public record Habits(
+        String farmName,
+        ZoneId zone,
+        @Nullable DayOfWeek setWeekday,
+        LocalTime setHour,
+        @Nullable List<Integer> candlingDays,
+        List<LocalTime> rounds,
+        LocalTime workHour) {
+    /** Until the farm says otherwise: sets go in at 8, rounds at 7 and 19, work at the lamp at 19 (common practice, no source). */
+    public static final Habits CUSTOM = new Habits(
+            "",
+            ZoneId.of("UTC"),
+            null,
+            LocalTime.of(8, 0),
+            null,
+            List.of(LocalTime.of(7, 0), LocalTime.of(19, 0)),
+            LocalTime.of(19, 0));
+
+    public Habits {
+        candlingDays = candlingDays == null ? null : List.copyOf(candlingDays);
+        rounds = List.copyOf(rounds);
+    }
+}
