@@ -55,9 +55,11 @@ eggwright_find_jdk() {
         eggwright_consider_jdk "$JAVA_HOME"
         [ -n "$EGGWRIGHT_JDK" ] && return 0
     fi
-    for folder in ${EGGWRIGHT_JDK_FOLDERS-/usr/lib/jvm/* /usr/lib64/jvm/* /opt/* /usr/java/* /usr/local/openjdk*} \
-        "$HOME"/.sdkman/candidates/java/* "$HOME"/.jdks/* \
-        "$HOME"/Library/Java/JavaVirtualMachines/*/Contents/Home /Library/Java/JavaVirtualMachines/*/Contents/Home; do
+    # EGGWRIGHT_JDK_FOLDERS stands in for the usual folders in tests.
+    for folder in ${EGGWRIGHT_JDK_FOLDERS-/usr/lib/jvm/* /usr/lib64/jvm/* /opt/* /usr/java/* /usr/local/openjdk* \
+        /Library/Java/JavaVirtualMachines/*/Contents/Home} \
+        "${HOME:-}"/.sdkman/candidates/java/* "${HOME:-}"/.jdks/* \
+        "${HOME:-}"/Library/Java/JavaVirtualMachines/*/Contents/Home; do
         eggwright_consider_jdk "$folder"
     done
     # One that is only on PATH, wherever it lies.
