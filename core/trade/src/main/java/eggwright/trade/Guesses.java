@@ -18,12 +18,11 @@ final class Guesses {
     static Guesses shipped() {
         var shares = new EnumMap<Species, Map<Stage, Sourced<Double>>>(Species.class);
         for (var row : CsvTable.beside(Guesses.class, "losses.csv").rows()) {
-            if (Species.parse(row.getOrDefault("species", "")) instanceof SpeciesWord.Known known) {
-                var stage = Stage.ofWord(row.getOrDefault("stage", "")).orElseThrow();
-                var share = Double.parseDouble(row.getOrDefault("share_pct", "")) / 100;
-                shares.computeIfAbsent(known.species(), s -> new EnumMap<>(Stage.class))
-                        .put(stage, new Sourced<>(share, source(row.getOrDefault("source", ""))));
-            }
+            var species = SpeciesWords.ofTable(row.getOrDefault("species", "")).orElseThrow();
+            var stage = Stage.ofWord(row.getOrDefault("stage", "")).orElseThrow();
+            var share = Double.parseDouble(row.getOrDefault("share_pct", "")) / 100;
+            shares.computeIfAbsent(species, s -> new EnumMap<>(Stage.class))
+                    .put(stage, new Sourced<>(share, source(row.getOrDefault("source", ""))));
         }
         return new Guesses(shares);
     }

@@ -50,11 +50,7 @@ final class ProfileRows {
         if (word.equals("any")) {
             return Optional.of(ProfileRow.Scope.ANY_SPECIES);
         }
-        return switch (Species.parse(word)) {
-            case SpeciesWord.Known known ->
-                known.species() == species ? Optional.of(ProfileRow.Scope.THIS_SPECIES) : Optional.empty();
-            case SpeciesWord.Unknown other -> Optional.empty();
-        };
+        return SpeciesWords.ofTable(word).filter(s -> s == species).map(s -> ProfileRow.Scope.THIS_SPECIES);
     }
 
     private static SourceRow shown(Map<String, String> row) {

@@ -8,37 +8,60 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
-/** Builds the trade's profile of a species from the tables inside the program. Immutable; each is built once. */
+/**
+ * Builds the trade's profile of a species from the tables inside the program, when it is first asked for. A species is
+ * built once and always the same, so that two askers at once do no harm.
+ */
 final class Profiles {
-    private static final Map<Species, SpeciesProfile> SHIPPED = all();
+    private static final Map<Species, Profiles> BY_SPECIES = unbuilt();
 
-    private Profiles() {}
-
-    static SpeciesProfile of(Species species) {
-        var profile = SHIPPED.get(species);
-        if (profile == null) {
-            throw new IllegalStateException("No profile of " + species.word());
-        }
-        return profile;
+    /** The tables, read when the first profile is built. */
+    private static final class Tables {
+        private static final CsvTable MAIN = CsvTable.beside(Profiles.class, "species.csv");
+        private static final CsvTable MORE = CsvTable.beside(Profiles.class, "species_more.csv");
+        private static final Guesses GUESSES = Guesses.shipped();
     }
 
-    private static Map<Species, SpeciesProfile> all() {
-        var main = CsvTable.beside(Profiles.class, "species.csv");
-        var more = CsvTable.beside(Profiles.class, "species_more.csv");
-        var guesses = Guesses.shipped();
-        var profiles = new EnumMap<Species, SpeciesProfile>(Species.class);
-        for (var species : Species.values()) {
-            var rows = ProfileRows.of(species, main, more);
-            profiles.put(
-                    species,
-                    new SpeciesProfile(
-                            species,
-                            values(species, rows),
-                            guesses.of(species),
-                            rows.stream().map(ProfileRow::shown).toList()));
+    private final Species species;
+
+    /** Null until the first asking. */
+    private volatile @Nullable SpeciesProfile built;
+
+    private Profiles(Species species) {
+        this.species = species;
+    }
+
+    static SpeciesProfile of(Species species) {
+        var profiles = BY_SPECIES.get(species);
+        if (profiles == null) {
+            throw new IllegalStateException("No profile of " + species.word());
         }
-        return java.util.Collections.unmodifiableMap(profiles);
+        return profiles.built();
+    }
+
+    private static Map<Species, Profiles> unbuilt() {
+        var all = new EnumMap<Species, Profiles>(Species.class);
+        for (var species : Species.values()) {
+            all.put(species, new Profiles(species));
+        }
+        return all;
+    }
+
+    private SpeciesProfile built() {
+        var before = built;
+        if (before != null) {
+            return before;
+        }
+        var rows = ProfileRows.of(species, Tables.MAIN, Tables.MORE);
+        var now = new SpeciesProfile(
+                species,
+                values(species, rows),
+                Tables.GUESSES.of(species),
+                rows.stream().map(ProfileRow::shown).toList());
+        built = now;
+        return now;
     }
 
     private static Map<ProfileField, Sourced<FieldValue>> values(Species species, List<ProfileRow> rows) {
@@ -84,7 +107,7 @@ final class Profiles {
 
     private static Sourced<FieldValue> lightToHeavy(List<ProfileRow> rows) {
         var grams = new ArrayList<Double>();
-        var from = new ArrayList<String>();
+        var from = new ArrayList<Source>();
         for (var row : rows) {
             int before = grams.size();
             if (row.shown().values().get(ProfileField.EGG_MASS) instanceof FieldValue.Weight one) {
@@ -95,13 +118,17 @@ final class Profiles {
                 grams.add(both.masses().high().grams());
             }
             if (grams.size() > before) {
-                from.add(row.shown().source().words());
+                from.add(row.shown().source());
             }
         }
         var light = grams.stream().mapToDouble(g -> g).min().orElseThrow();
         var heavy = grams.stream().mapToDouble(g -> g).max().orElseThrow();
         return new Sourced<>(
                 new FieldValue.WeightRange(new Range<>(Mass.ofGrams(light), Mass.ofGrams(heavy))),
-                new Source.Computed("lightest and heaviest of " + String.join(", ", from)));
+                from.size() == 1
+                        ? from.getFirst()
+                        : new Source.Computed("lightest and heaviest of "
+                                + String.join(
+                                        ", ", from.stream().map(Source::words).toList())));
     }
 }

@@ -1,8 +1,8 @@
 package eggwright.trade;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** The words that people use for a species. Synonyms are common practice, no source. */
 final class SpeciesWords {
@@ -19,11 +19,30 @@ final class SpeciesWords {
         return species == null ? new SpeciesWord.Unknown(text, nearest(plain)) : new SpeciesWord.Known(species);
     }
 
+    /** What a table of ours calls a species; empty for other birds. The long way round is for what people type. */
+    static Optional<Species> ofTable(String word) {
+        return Optional.ofNullable(BY_WORD.get(word.replace('-', ' ')));
+    }
+
+    /** Lower case, words parted by single spaces. By hand: a regular expression costs a start-up more than the tables. */
     private static String plain(String text) {
-        return text.strip()
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[-_\\s\\u2010\\u2011\\u2013]+", " ")
-                .strip();
+        var plain = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean parts = c == '-'
+                    || c == '_'
+                    || c == '\u2010'
+                    || c == '\u2011'
+                    || c == '\u2013'
+                    || Character.isWhitespace(c)
+                    || Character.isSpaceChar(c);
+            if (!parts) {
+                plain.append(Character.toLowerCase(c));
+            } else if (!plain.isEmpty() && plain.charAt(plain.length() - 1) != ' ') {
+                plain.append(' ');
+            }
+        }
+        return plain.toString().strip();
     }
 
     private static Species nearest(String plain) {
