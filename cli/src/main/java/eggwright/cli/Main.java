@@ -1,5 +1,7 @@
 package eggwright.cli;
 
+import eggwright.cli.voice.Status;
+import eggwright.cli.voice.Voice;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -34,7 +36,7 @@ public final class Main {
                 new PrintWriter(out, false, StandardCharsets.UTF_8),
                 new PrintWriter(err, true, StandardCharsets.UTF_8));
         var words = List.of(arguments);
-        var line = Commands.lineFor(words, voice)
+        var line = Commands.lineFor(words)
                 .setOut(voice.out())
                 .setErr(voice.err())
                 .setParameterExceptionHandler(voice::misread)

@@ -22,8 +22,14 @@ public final class Rehearsal {
 
     private static List<List<String>> programme(String part) {
         return switch (part) {
-            case "short" -> List.of(List.of("--help"));
-            default -> List.of(List.of("--version"));
+            case "short" ->
+                List.of(
+                        List.of("--help"),
+                        List.of("calc", "interval", "--successes", "51", "--trials", "54", "--json"),
+                        List.of("calc", "predict", "--trials", "54", "--alpha", "40", "--beta", "8"),
+                        List.of("calc", "dates", "--species", "pheasant", "--set", "2027-04-05T08:00-05:00"),
+                        List.of("calc", "species", "pheasant"));
+            default -> List.of(List.of("--help"));
         };
     }
 }

@@ -1,4 +1,4 @@
-package eggwright.cli;
+package eggwright.cli.voice;
 
 /** Exit statuses, the same for every command. */
 public final class Status {

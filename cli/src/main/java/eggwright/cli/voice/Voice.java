@@ -1,4 +1,4 @@
-package eggwright.cli;
+package eggwright.cli.voice;
 
 import java.io.PrintWriter;
 import java.util.List;
@@ -15,11 +15,11 @@ import picocli.CommandLine.UnmatchedArgumentException;
  * How the program speaks in a terminal: answers on {@code out}, messages on {@code err}, in whole sentences that say
  * what happened and what to do.
  */
-record Voice(PrintWriter out, PrintWriter err) {
+public record Voice(PrintWriter out, PrintWriter err) {
     private static final Logger LOG = Logger.getLogger("eggwright");
 
     /** The command line could not be read: says which word, and how to see an example. */
-    int misread(ParameterException misreading, String[] words) {
+    public int misread(ParameterException misreading, String[] words) {
         var at = misreading.getCommandLine();
         err.println(sentenceFor(misreading, at) + " Nothing was done. Examples: "
                 + at.getCommandSpec().qualifiedName() + " --help");
@@ -27,7 +27,7 @@ record Voice(PrintWriter out, PrintWriter err) {
     }
 
     /** A command ended early: either what it was given is wrong, or something broke. */
-    int failed(Exception fault, CommandLine at) {
+    public int failed(Exception fault, CommandLine at) {
         if (fault instanceof Refused) {
             err.println(fault.getMessage());
             return Status.WRONG_INPUT;
@@ -42,7 +42,7 @@ record Voice(PrintWriter out, PrintWriter err) {
         return switch (misreading) {
             case UnmatchedArgumentException unmatched -> unknown(unmatched.getUnmatched(), at);
             case MissingParameterException missing -> missing(missing);
-            case OverwrittenOptionException twice -> "\"" + name(twice) + "\" is given twice. Give it once.";
+            case OverwrittenOptionException twice -> name(twice) + " is given twice. Give it once.";
             default ->
                 misreading.getCause() instanceof Refused refused
                         ? String.valueOf(refused.getMessage())
@@ -50,8 +50,8 @@ record Voice(PrintWriter out, PrintWriter err) {
         };
     }
 
-    private static String name(ParameterException misreading) {
-        var argument = misreading.getArgSpec();
+    private static String name(OverwrittenOptionException twice) {
+        var argument = twice.getOverwritten();
         return argument instanceof CommandLine.Model.OptionSpec option
                 ? option.longestName()
                 : argument == null ? "it" : argument.paramLabel();

@@ -1,4 +1,4 @@
-package eggwright.cli;
+package eggwright.cli.voice;
 
 import java.util.Collection;
 import java.util.Comparator;

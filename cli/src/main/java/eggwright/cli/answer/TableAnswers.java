@@ -1,0 +1,44 @@
+package eggwright.cli.answer;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Writes answers for people: one answer as a list of names and values, many as a table. */
+public final class TableAnswers {
+    /** Wide enough for six figures with sign and point, so that a table can be written before its end is known. */
+    private static final int NARROWEST = 12;
+
+    private TableAnswers() {}
+
+    /** One answer, a line for each value. */
+    public static void write(PrintWriter out, Answer answer) {
+        int width = answer.fields().stream()
+                .mapToInt(field -> field.key().length())
+                .max()
+                .orElse(0);
+        for (var field : answer.fields()) {
+            out.println(padded(field.key().replace('_', ' '), width) + "  " + Shown.text(field.value()));
+        }
+    }
+
+    /** The headings of a table. */
+    public static void heading(PrintWriter out, List<String> keys) {
+        line(out, keys.stream().map(key -> key.replace('_', ' ')).toList(), keys);
+    }
+
+    /** One line under these headings. */
+    public static void line(PrintWriter out, List<String> cells, List<String> keys) {
+        out.println(IntStream.range(0, cells.size())
+                .mapToObj(i -> padded(
+                        cells.get(i),
+                        Math.max(NARROWEST, i < keys.size() ? keys.get(i).length() : 0)))
+                .collect(Collectors.joining("  "))
+                .stripTrailing());
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - text.length()));
+    }
+}
