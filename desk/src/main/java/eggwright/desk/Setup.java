@@ -1,0 +1,19 @@
+package eggwright.desk;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+
+/**
+ * What a desk is opened with.
+ *
+ * @param farm its name, asked again for each page, since it may be changed
+ * @param language of the texts
+ * @param port to listen on; 0 takes any that is free
+ * @param pages of all features
+ */
+public record Setup(Supplier<String> farm, Locale language, int port, List<Pages> pages) {
+    public Setup {
+        pages = List.copyOf(pages);
+    }
+}
