@@ -60,7 +60,8 @@ final class Speaker {
             case Answer.Page page -> show(ctx, page);
             case Answer.Onward(var path) -> onward(ctx, path);
             case Answer.LookChosen(var look, var path) -> {
-                ctx.res().addHeader(
+                ctx.res()
+                        .addHeader(
                                 "Set-Cookie",
                                 Look.COOKIE + "=" + look.word()
                                         + "; Path=/; Max-Age=34560000; SameSite=Strict; HttpOnly");
@@ -71,7 +72,8 @@ final class Speaker {
                 ctx.contentType(type);
                 ctx.header(
                         "Content-Disposition",
-                        "attachment; filename*=UTF-8''" + URLEncoder.encode(name, UTF_8).replace("+", "%20"));
+                        "attachment; filename*=UTF-8''"
+                                + URLEncoder.encode(name, UTF_8).replace("+", "%20"));
                 body.writeTo(ctx.outputStream());
             }
         }
@@ -105,7 +107,9 @@ final class Speaker {
         if (words.knows(key + ".title")) {
             show(ctx, page(status, words.say(key + ".title"), words.say(key), words.say(key + ".next")));
         } else if (status < 500) {
-            show(ctx, page(status, words.say("problem.title"), words.say("problem", status), words.say("problem.next")));
+            show(
+                    ctx,
+                    page(status, words.say("problem.title"), words.say("problem", status), words.say("problem.next")));
         } else {
             fault(ctx, new IllegalStateException("The server answered " + status));
         }
