@@ -69,7 +69,7 @@ final class DeskTest {
 
         assertTrue(body.startsWith("<!doctype html>"), body);
         assertTrue(body.contains("<html lang=\"en\" data-look=\"system\">"), body);
-        assertTrue(body.contains("Larkfield &lt;Farm>"), body);
+        assertTrue(body.contains("Larkfield &lt;Farm&gt;"), body);
         assertTrue(body.contains("There is no set 14 in the book."), body);
     }
 
