@@ -9,7 +9,7 @@ import org.hipparchus.special.Gamma;
  * The beta-binomial that makes the counts of many groups likeliest: one mean share, and how alike the eggs of one group
  * are beyond it. All log-likelihoods hold the binomial coefficients.
  *
- * <p>Error: estimates within 1e-6 and standard errors within 1e-4 of themselves of R, as {@code
+ * <p>Error: estimates within 1e-5 and standard errors within 1e-4 of themselves of R, as {@code
  * BetaBinomialFitReferenceTest} checks. Source: Williams 1975, Biometrics 31:949; Prentice 1986, J. Am. Stat. Assoc.
  * 81:321 (from memory).
  */

@@ -6,7 +6,7 @@ import java.util.PriorityQueue;
 
 /**
  * Sums of independent counts, by direct convolution of what is held of each. All terms are positive, so that even tiny
- * chances keep their digits, which a Fourier transform would lose; decision 0030 tells what that costs.
+ * chances keep their digits, which a Fourier transform would lose; docs/decisions/0030 tells what that costs.
  */
 final class Sums {
     private Sums() {}
