@@ -1,0 +1,5 @@
+/** A real browser for tests of pages. */
+@NullMarked
+package eggwright.desk.browser;
+
+import org.jspecify.annotations.NullMarked;
