@@ -1,0 +1,5 @@
+/** How long the statistics take. */
+@NullMarked
+package eggwright.bench.stats;
+
+import org.jspecify.annotations.NullMarked;
