@@ -72,14 +72,14 @@ public record SeasonChart(
             }
         }
         svg.line(0, TOP_PX, 100, TOP_PX, "axis");
-        for (var i = 0; i < bars.size(); i++) {
-            draw(svg, bars.get(i), TOP_PX + ROW_PX * i + 5.0);
-        }
         today.ifPresent(t -> {
             var x = at(t.day());
             svg.line(x, 20, x, bottom, "today");
             svg.text(x, 14, 0, "today-word " + (x > 85 ? "end" : x < 15 ? "start" : "mid"), t.word());
         });
+        for (var i = 0; i < bars.size(); i++) {
+            draw(svg, bars.get(i), TOP_PX + ROW_PX * i + 5.0);
+        }
         return svg.end();
     }
 

@@ -1,0 +1,31 @@
+package eggwright.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Compares what a page draws with the file kept beside the tests. When a kept value moves, find out why, then keep the
+ * new one with {@code -Deggwright.keep=write} and say why in the commit.
+ */
+public final class Kept {
+    private static final Path ROOT = Path.of("src/test/resources/eggwright/desk");
+
+    private Kept() {}
+
+    public static void same(String name, String actual) {
+        var file = ROOT.resolve(name);
+        try {
+            if ("write".equals(System.getProperty("eggwright.keep"))) {
+                Files.createDirectories(file.getParent());
+                Files.writeString(file, actual);
+            }
+            assertEquals(Files.readString(file), actual, name);
+        } catch (IOException e) {
+            throw new UncheckedIOException(name + " is not kept yet", e);
+        }
+    }
+}
