@@ -149,8 +149,15 @@ final class Speaker {
     }
 
     private void show(Context ctx, Answer.Page page) {
-        var frame = new Frame(setup.farm().get(), look(ctx), ctx.path(), words(), assets);
+        var frame = new Frame(setup.farm().get(), look(ctx), asked(ctx), words(), assets);
         ctx.status(page.status()).contentType("text/html; charset=utf-8").result(painter.paint(page, frame));
+    }
+
+    /** What was asked for, with its question, so that a choice of look comes back to the same page. */
+    private static String asked(Context ctx) {
+        return Optional.ofNullable(ctx.queryString())
+                .map(q -> ctx.path() + "?" + q)
+                .orElse(ctx.path());
     }
 
     private static void onward(Context ctx, String path) {

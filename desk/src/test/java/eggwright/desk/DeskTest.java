@@ -64,6 +64,11 @@ final class DeskTest {
     }
 
     @Test
+    void frame_isDrawnAsKept() throws IOException {
+        Kept.samePage("problem/not-there.html", ask("GET", "/sets/14", Map.of()).body());
+    }
+
+    @Test
     void page_isFramed_withTheFarmsNameEscaped() throws IOException {
         var body = ask("GET", "/sets/14", Map.of()).body().strip();
 
@@ -169,7 +174,8 @@ final class DeskTest {
         assertEquals("/sets/14", chosen.header("Location"));
         assertTrue(chosen.header("Set-Cookie").startsWith("look=dusk; Path=/;"), chosen.header("Set-Cookie"));
 
-        var page = ask("GET", "/sets/14", Map.of("Cookie", "look=dusk"));
+        var page = ask("GET", "/sets/14?as_of=2027-04-05", Map.of("Cookie", "look=dusk"));
+        assertTrue(page.body().contains("name=\"back\" value=\"/sets/14?as_of=2027-04-05\""), page.body());
         assertTrue(page.body().contains("data-look=\"dusk\""), page.body());
     }
 

@@ -64,19 +64,19 @@ public record SeasonChart(
         for (var week = monday(); !week.isAfter(to); week = week.plusWeeks(1)) {
             svg.line(at(week), TOP_PX, at(week), bottom, "rule");
         }
-        for (var month = firstMonth(); !month.isAfter(to); month = month.plusMonths(1)) {
-            svg.line(at(month), TOP_PX - 16.0, at(month), TOP_PX, "axis");
-            if (at(month) < 94) {
-                var name = month.getMonth().getDisplayName(TextStyle.SHORT_STANDALONE, language);
-                svg.text(at(month), TOP_PX - 6.0, 4, "soft", name);
-            }
-        }
         svg.line(0, TOP_PX, 100, TOP_PX, "axis");
         today.ifPresent(t -> {
             var x = at(t.day());
             svg.line(x, 20, x, bottom, "today");
             svg.text(x, 14, 0, "today-word " + (x > 85 ? "end" : x < 15 ? "start" : "mid"), t.word());
         });
+        for (var month = firstMonth(); !month.isAfter(to); month = month.plusMonths(1)) {
+            svg.line(at(month), TOP_PX - 16.0, at(month), TOP_PX, "axis");
+            if (at(month) < 94) {
+                var name = month.getMonth().getDisplayName(TextStyle.SHORT_STANDALONE, language);
+                svg.text(at(month), TOP_PX - 6.0, 4, "soft over", name);
+            }
+        }
         for (var i = 0; i < bars.size(); i++) {
             draw(svg, bars.get(i), TOP_PX + ROW_PX * i + 5.0);
         }
