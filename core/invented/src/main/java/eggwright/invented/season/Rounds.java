@@ -30,7 +30,7 @@ final class Rounds {
             "Turner chain oiled.",
             "Two cocks sparring through the wire; board put up.",
             "Humidifier wick changed.",
-            "Neighbour asks for a hundred chicks in June.",
+            "Neighbour asks for a hundred chicks next month.",
             "Hawk over the pens at noon, hens under cover.",
             "Egg room door left ajar overnight; 16 C at six.");
 

@@ -86,6 +86,36 @@ public record Truth(
         }
     }
 
+    /** A copy in which one part stands in the place of the part of its kind: lamp for lamp, trend for trend. */
+    public Truth with(Record part) {
+        for (var component : getClass().getRecordComponents()) {
+            if (component.getType() == part.getClass()) {
+                return Components.with(this, component.getName(), part);
+            }
+        }
+        throw new IllegalArgumentException(part.getClass() + " is no part of a truth that stands alone");
+    }
+
+    public Truth withPens(List<PenTruth> others) {
+        return Components.with(this, "pens", others);
+    }
+
+    public Truth withEvents(List<PenEventTruth> others) {
+        return Components.with(this, "events", others);
+    }
+
+    public Truth withLosses(List<LossTruth> others) {
+        return Components.with(this, "losses", others);
+    }
+
+    public Truth withSections(List<SectionTruth> others) {
+        return Components.with(this, "sections", others);
+    }
+
+    public Truth withPowerCuts(List<PowerCutTruth> others) {
+        return Components.with(this, "powerCuts", others);
+    }
+
     /** The losses of a species: the truth's own, or the trade's first guess. */
     public LossTruth lossesOf(Species species) {
         return losses.stream()
