@@ -11,6 +11,7 @@ public record MachineTruth(String name, MachineKind does, int trayPlaces) {
     public static final MachineTruth PLAIN = new MachineTruth("Setter", MachineKind.SETTER, 40);
 
     public MachineTruth {
+        name = new eggwright.book.name.MachineName(name).text();
         Within.range("tray_places", trayPlaces, 1, 100_000);
     }
 }

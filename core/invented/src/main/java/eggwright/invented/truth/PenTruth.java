@@ -26,6 +26,7 @@ public record PenTruth(
     public static final PenTruth PLAIN = new PenTruth("Pen", Species.PHEASANT, 2, 16, 66, 14, 56, 6, 90, 0.05);
 
     public PenTruth {
+        name = new eggwright.book.name.PenName(name).text();
         Within.range("cocks", cocks, 0, 1000);
         Within.range("hens", hens, 0, 10_000);
         Within.pct("lay_pct", layPct);

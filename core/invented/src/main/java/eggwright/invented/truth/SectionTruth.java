@@ -12,6 +12,7 @@ public record SectionTruth(String machine, String name, double midLogit, double 
     public static final SectionTruth PLAIN = new SectionTruth("Setter", "1", 0, 0, 1);
 
     public SectionTruth {
+        name = new eggwright.book.name.SectionName(name).text();
         Within.logit("mid_logit", midLogit);
         Within.logit("late_logit", lateLogit);
         Within.range("weight_loss_times", weightLossTimes, 0, 5);
