@@ -9,7 +9,6 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** One set and its loads. */
 final class Batch {
@@ -19,8 +18,8 @@ final class Batch {
     final List<Load> loads;
     final List<Hatched> hatched = new ArrayList<>();
 
-    /** The first look that was noted; absent where trays are never looked at. */
-    @Nullable EntryId firstLook;
+    /** The looks at trays from which nothing had been taken yet. */
+    final List<EntryId> firstLooks = new ArrayList<>();
 
     Batch(SetName name, int number, ZonedDateTime startedAt, List<Load> loads) {
         this.name = name;

@@ -12,6 +12,7 @@ import eggwright.trade.Species;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,6 +24,8 @@ import java.util.Map;
 final class Chicks {
     private static final double DIES_IN_BROODER = 0.012;
     private static final int BROODERS = 4;
+    private static final int FEWEST_TO_DRIVE_FOR = 20;
+    private static final double OTHER_SPECIES = 0.18;
 
     private final Farm farm;
     private final List<Batch> batches;
@@ -34,7 +37,19 @@ final class Chicks {
         this.batches = batches;
     }
 
-    private record Promise(OrderNumber order, BuyerNumber buyer, Species species, int chicks, LocalDate day) {}
+    private record Asked(ZonedDateTime at, BuyerNumber buyer, Species species, int chicks, LocalDate day) {}
+
+    private static final class Promise {
+        final OrderNumber order;
+        final Asked asked;
+        int owed;
+
+        Promise(OrderNumber order, Asked asked) {
+            this.order = order;
+            this.asked = asked;
+            this.owed = asked.chicks();
+        }
+    }
 
     private record Arrival(Batch batch, Batch.Hatched chicks) {}
 
@@ -83,39 +98,53 @@ final class Chicks {
         var random = farm.streams.of("orders");
         var orders = farm.truth.orders();
         var kinds = farm.truth.pens().stream().map(p -> p.species()).distinct().toList();
-        int number = 0;
+        var asked = new ArrayList<Asked>();
         for (var week = first; week.isBefore(last); week = week.plusWeeks(1)) {
             int count = Draw.poisson(random, orders.perWeek());
             for (int i = 0; i < count; i++) {
-                var species = kinds.size() > 1 && Draw.chance(random, 0.25) ? kinds.get(1) : kinds.getFirst();
+                boolean other = kinds.size() > 1 && Draw.chance(random, OTHER_SPECIES);
                 int chicks = Draw.between(random, orders.fewest(), orders.most());
                 var day = week.plusDays(random.nextInt(7)).with(TemporalAdjusters.nextOrSame(DayOfWeek.FRIDAY));
-                var buyer = new BuyerNumber("B" + (1000 + 37 * Draw.between(random, 1, orders.buyers())));
-                var promise = new Promise(
-                        new OrderNumber(farm.year() + "-" + ++number),
-                        buyer,
-                        species,
-                        Math.max(1, chicks - chicks % 10),
-                        day);
-                promises.add(promise);
-                farm.notebook.note(
+                asked.add(new Asked(
                         farm.at(day.minusDays(Draw.between(random, 18, 45)), LocalTime.of(20, 15))
                                 .plusMinutes(2L * i),
-                        new ChicksOrdered(promise.order(), buyer, species, promise.chicks(), day, ""));
+                        buyer(Draw.between(random, 1, orders.buyers())),
+                        other ? kinds.get(1) : kinds.getFirst(),
+                        tens(other ? Math.max(orders.fewest(), chicks / 3) : chicks),
+                        day));
             }
+        }
+        asked.sort(Comparator.comparing(a -> a.at().toInstant()));
+        for (var one : asked) {
+            var order = new OrderNumber(farm.year() + "-" + (promises.size() + 1));
+            promises.add(new Promise(order, one));
+            farm.notebook.note(
+                    one.at(), new ChicksOrdered(order, one.buyer(), one.species(), one.chicks(), one.day(), ""));
         }
     }
 
+    private static int tens(int chicks) {
+        return Math.max(1, chicks > 10 ? chicks - chicks % 10 : chicks);
+    }
+
+    /** The same buyer has the same number every season. */
+    private static BuyerNumber buyer(int which) {
+        return new BuyerNumber("B" + (1000 + 37 * which));
+    }
+
+    /** On the day, and the rest when there are chicks again. */
     private void deliver(LocalDate day) {
         int minute = 0;
         for (var promise : promises) {
-            int there = stock.getOrDefault(promise.species(), 0);
-            if (promise.day().equals(day) && there > 0) {
-                int chicks = Math.min(there, promise.chicks());
-                stock.merge(promise.species(), -chicks, Integer::sum);
+            var asked = promise.asked;
+            int chicks = Math.min(stock.getOrDefault(asked.species(), 0), promise.owed);
+            boolean worthTheWay = chicks == promise.owed || chicks >= FEWEST_TO_DRIVE_FOR;
+            if (!asked.day().isAfter(day) && chicks > 0 && worthTheWay) {
+                stock.merge(asked.species(), -chicks, Integer::sum);
+                promise.owed -= chicks;
                 farm.notebook.note(
                         farm.at(day, LocalTime.of(15, 0)).plusMinutes(minute),
-                        new ChicksDelivered(promise.order(), promise.buyer(), promise.species(), chicks, 0));
+                        new ChicksDelivered(promise.order, asked.buyer(), asked.species(), chicks, 0));
                 minute += 25;
             }
         }

@@ -4,6 +4,7 @@ import eggwright.book.entry.EggsMoved;
 import eggwright.invented.truth.LampTruth;
 import eggwright.trade.Species;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,18 +21,21 @@ final class LampEvening {
     }
 
     void work(Batch batch) {
-        scale.weigh(batch, batch.setOn(), batch.startedAt.plusMinutes(40));
+        scale.weigh(batch, batch.loads, batch.setOn(), batch.startedAt.plusMinutes(40));
+        long later = 0;
         for (var species : batch.species()) {
             var transferOn =
                     farm.bird(species).dates(batch.startedAt).transfer().toLocalDate();
             boolean first = true;
             for (int day : days(batch, transferOn)) {
-                evening(batch, species, batch.setOn().plusDays(day));
+                evening(batch, species, at(batch, day, later));
                 if (first) {
-                    pool(batch, species, batch.setOn().plusDays(day));
+                    pool(batch, species, at(batch, day, later));
                     first = false;
                 }
             }
+            // The next species is looked at when this one is done.
+            later += MINUTES_A_TRAY * batch.of(species).size() + 10L;
         }
     }
 
@@ -45,10 +49,16 @@ final class LampEvening {
         return days;
     }
 
-    private void evening(Batch batch, Species species, LocalDate on) {
-        var at = farm.at(on, farm.truth.season().workHour());
+    private ZonedDateTime at(Batch batch, int day, long later) {
+        return farm.at(batch.setOn().plusDays(day), farm.truth.season().workHour())
+                .plusMinutes(later);
+    }
+
+    private void evening(Batch batch, Species species, ZonedDateTime start) {
+        var at = start;
+        var on = start.toLocalDate();
         var loads = batch.of(species).stream().filter(l -> !l.inside.isEmpty()).toList();
-        scale.weigh(batch, on, at.minusMinutes(30));
+        scale.weigh(batch, loads, on, at.minusMinutes(8));
         var opener = at.plusMinutes(MINUTES_A_TRAY * loads.size() + 30L);
         for (var load : loads) {
             var look = new TrayLook(farm, batch, load, on);
@@ -61,9 +71,8 @@ final class LampEvening {
     }
 
     /** After the first look the thinnest trays are put together, where they fit. */
-    private void pool(Batch batch, Species species, LocalDate on) {
-        var at = farm.at(on, farm.truth.season().workHour())
-                .plusMinutes(MINUTES_A_TRAY * batch.of(species).size() + 5L);
+    private void pool(Batch batch, Species species, ZonedDateTime start) {
+        var at = start.plusMinutes(MINUTES_A_TRAY * batch.of(species).size() + 5L);
         var thin = new ArrayList<>(batch.of(species).stream()
                 .filter(l -> !l.inside.isEmpty()
                         && l.inside.size() < farm.truth.trays().pooledBelow())

@@ -113,6 +113,12 @@ final class Notebook {
                 k -> k.entry().id().equals(id) ? new Kept(with(k.entry(), payload), k.received(), k.clockOffset()) : k);
     }
 
+    boolean isMended(EntryId id) {
+        return entries.stream()
+                .anyMatch(k -> k.entry().payload() instanceof Replaced it
+                        && it.target().equals(id));
+    }
+
     Payload payload(EntryId id) {
         return entries.stream()
                 .filter(k -> k.entry().id().equals(id))

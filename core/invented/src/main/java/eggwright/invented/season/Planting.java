@@ -22,25 +22,23 @@ final class Planting {
         for (int i = 0; i < farm.truth.notebook().unmendedSlips(); i++) {
             int number = FIRST_SET + EVERY * i;
             batches.stream().filter(b -> b.number == number).findFirst().ifPresent(b -> {
-                var id = b.firstLook;
-                if (id != null && farm.notebook.payload(id) instanceof Looked it) {
-                    int before = b.loads.stream()
-                            .filter(l -> l.tray.equals(it.scope().tray()))
-                            .mapToInt(l -> l.eggs.size())
-                            .sum();
-                    farm.notebook.renote(
-                            id,
-                            new Looked(
-                                    it.scope(),
-                                    it.lookedAt(),
-                                    before + 1,
-                                    it.findings(),
-                                    it.removedUnsorted(),
-                                    it.minutesOut()));
-                    planted.add(new Planted(id, DiscrepancyKind.COUNT_DIFFERS));
+                for (var id : b.firstLooks) {
+                    if (!farm.notebook.isMended(id) && farm.notebook.payload(id) instanceof Looked it) {
+                        farm.notebook.renote(id, countedOneMore(b, it));
+                        planted.add(new Planted(id, DiscrepancyKind.COUNT_DIFFERS));
+                        break;
+                    }
                 }
             });
         }
         return planted;
+    }
+
+    private static Looked countedOneMore(Batch batch, Looked it) {
+        int before = batch.loads.stream()
+                .filter(l -> l.tray.equals(it.scope().tray()))
+                .mapToInt(l -> l.eggs.size())
+                .sum();
+        return new Looked(it.scope(), it.lookedAt(), before + 1, it.findings(), it.removedUnsorted(), it.minutesOut());
     }
 }

@@ -5,8 +5,9 @@ import eggwright.book.entry.WeighedWhat;
 import eggwright.units.Mass;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.util.List;
 
-/** Weighs a few trays of each set. */
+/** Weighs a few trays of each species in a set. */
 final class Scale {
     private static final double TARE_GRAMS = 412;
     /** About 12 % by transfer on day 21 (usual target 11 to 13 %, common practice, no source). */
@@ -21,10 +22,10 @@ final class Scale {
         this.farm = farm;
     }
 
-    void weigh(Batch batch, LocalDate on, ZonedDateTime from) {
+    void weigh(Batch batch, List<Load> loads, LocalDate on, ZonedDateTime from) {
         var at = from;
         int left = farm.truth.notebook().weighedTrays();
-        for (var load : batch.loads) {
+        for (var load : loads) {
             if (left-- <= 0) {
                 return;
             }

@@ -69,10 +69,10 @@ final class TrayLook {
                 Draw.chance(random, 0.25) ? before : null,
                 findings(sorted),
                 sorted ? 0 : seen(Finding.CLEAR) + seen(Finding.BLOOD_RING),
-                Draw.between(random, 4, 11));
+                Draw.between(random, 3, 6));
         noted = farm.notebook.noteCount(at, look);
-        if (batch.firstLook == null) {
-            batch.firstLook = noted;
+        if (before == load.eggs.size()) {
+            batch.firstLooks.add(noted);
         }
     }
 

@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * The farm.
  *
- * @param keepers who notes; the first two have a phone each
+ * @param keepers who notes; each has a phone
  */
 public record FarmTruth(String name, ZoneId zone, List<String> keepers) {
     /** An invented farm with invented people. */

@@ -8,7 +8,7 @@ package eggwright.invented.truth;
  * @param latePct of entries that reach the desk late
  * @param lateHours how late at most
  * @param roundMissedPct of rounds not noted
- * @param weighedTrays trays of each set that are weighed
+ * @param weighedTrays trays of each species in a set that are weighed
  * @param remarksPerWeek on average
  */
 public record NotebookTruth(
