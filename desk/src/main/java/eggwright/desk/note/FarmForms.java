@@ -1,0 +1,185 @@
+package eggwright.desk.note;
+
+import eggwright.book.entry.HabitsNoted;
+import eggwright.book.entry.IncidentKind;
+import eggwright.book.entry.IncidentNoted;
+import eggwright.book.entry.Remarked;
+import eggwright.book.entry.Scope;
+import eggwright.book.entry.SpeciesOverridden;
+import eggwright.book.name.MachineName;
+import eggwright.book.name.SetName;
+import eggwright.book.name.TrayName;
+import eggwright.desk.form.Field.Need;
+import eggwright.trade.ProfileField;
+import eggwright.trade.caution.Place;
+import eggwright.units.OutOfRange;
+import java.time.DateTimeException;
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** The farm as a whole: what went wrong, remarks, habits, own figures. */
+final class FarmForms {
+    static final List<EntryForm> ALL = List.of(remark(), incident(), habits(), override());
+
+    private static final Pattern BETWEEN = Pattern.compile("[,;\\s]+");
+    /** Typed to say that trays are never candled. */
+    private static final String NEVER = "never";
+
+    private FarmForms() {}
+
+    private static EntryForm remark() {
+        return EntryForm.of(
+                "remark",
+                Shelf.FARM,
+                Remarked.class,
+                asks -> List.of(
+                        asks.names("set", asks.setNames(), Need.OPTIONAL),
+                        asks.text("tray").optional(),
+                        asks.remark("text")),
+                r -> {
+                    if (r.isEmpty("text")) {
+                        r.mend("text", "reader.needed");
+                    }
+                    var set = r.nameOrNone("set", SetName::new);
+                    var tray = r.nameOrNone("tray", TrayName::new);
+                    return new Remarked(
+                            set == null ? null : new Scope(set, tray, null, null, null), r.text("text"));
+                },
+                it -> {
+                    var about = it.about();
+                    return new Written()
+                            .name("set", about == null ? null : about.set())
+                            .name("tray", about == null ? null : about.tray())
+                            .text("text", it.text());
+                });
+    }
+
+    private static EntryForm incident() {
+        return EntryForm.of(
+                "incident",
+                Shelf.FARM,
+                IncidentNoted.class,
+                asks -> List.of(
+                        asks.choice("incident", IncidentKind.class, IncidentKind.POWER_CUT),
+                        asks.anyMachine(Need.OPTIONAL),
+                        asks.moment("until").optional(),
+                        asks.remark("text")),
+                r -> new IncidentNoted(
+                        r.choice("incident", IncidentKind.class),
+                        r.nameOrNone("machine", MachineName::new),
+                        r.momentOrNone("until"),
+                        r.text("text")),
+                it -> {
+                    var until = it.until();
+                    return new Written()
+                            .choice("incident", it.what())
+                            .name("machine", it.machine())
+                            .text("until", until == null ? "" : until.toLocalDateTime().toString())
+                            .text("text", it.text());
+                },
+                Place.REPORTABLE_SIGNS,
+                Place.FUEL_INDOORS,
+                Place.CURRENT_AND_WATER);
+    }
+
+    private static EntryForm habits() {
+        return EntryForm.of(
+                "farm-habits",
+                Shelf.FARM,
+                HabitsNoted.class,
+                asks -> List.of(
+                        asks.text("farm_name").optional(),
+                        asks.text("time_zone").optional(),
+                        asks.weekdays("set_weekday"),
+                        asks.text("set_hour").optional(),
+                        asks.text("candling_days").optional(),
+                        asks.text("rounds").optional(),
+                        asks.text("work_hour").optional()),
+                r -> new HabitsNoted(
+                        absent(r, "farm_name"),
+                        absent(r, "time_zone"),
+                        r.isEmpty("set_weekday") ? null : r.choice("set_weekday", DayOfWeek.class),
+                        r.hourOrNone("set_hour"),
+                        days(r),
+                        r.isEmpty("rounds") ? null : hours(r),
+                        r.hourOrNone("work_hour")),
+                it -> {
+                    var weekday = it.setWeekday();
+                    var days = it.candlingDays();
+                    var rounds = it.rounds();
+                    var written = new Written()
+                            .text("farm_name", it.farmName())
+                            .text("time_zone", it.timeZone())
+                            .hour("set_hour", it.setHour())
+                            .text("candling_days", days == null ? "" : days.isEmpty() ? NEVER : joined(days))
+                            .text("rounds", rounds == null ? "" : joined(rounds))
+                            .hour("work_hour", it.workHour());
+                    return weekday == null ? written.text("set_weekday", "") : written.choice("set_weekday", weekday);
+                });
+    }
+
+    private static String joined(List<?> parts) {
+        return String.join(" ", parts.stream().map(Object::toString).toList());
+    }
+
+    private static @Nullable String absent(FormReader r, String name) {
+        return r.isEmpty(name) ? null : r.text(name);
+    }
+
+    private static @Nullable List<Integer> days(FormReader r) {
+        if (r.isEmpty("candling_days")) {
+            return null;
+        }
+        var days = new ArrayList<Integer>();
+        for (var part : BETWEEN.split(r.text("candling_days"))) {
+            if (part.matches("\\d{1,2}")) {
+                days.add(Integer.valueOf(part));
+            } else if (!part.equalsIgnoreCase(NEVER)) {
+                r.mend("candling_days", "habits.days", part);
+            }
+        }
+        return days;
+    }
+
+    private static List<LocalTime> hours(FormReader r) {
+        var hours = new ArrayList<LocalTime>();
+        for (var part : BETWEEN.split(r.text("rounds"))) {
+            try {
+                hours.add(LocalTime.parse(part));
+            } catch (DateTimeException notAnHour) {
+                r.mend("rounds", "reader.notAnHour", part);
+            }
+        }
+        return hours;
+    }
+
+    private static EntryForm override() {
+        return EntryForm.of(
+                "species-override",
+                Shelf.FARM,
+                SpeciesOverridden.class,
+                asks -> List.of(asks.species(), asks.profileFields(), asks.text("value").optional()),
+                r -> {
+                    var field = r.text("profile_field");
+                    var known = ProfileField.ofWord(field);
+                    if (known.isEmpty()) {
+                        r.mend("profile_field", "reader.choiceNeeded");
+                    } else if (!r.isEmpty("value")) {
+                        try {
+                            known.get().read(r.text("value"));
+                        } catch (OutOfRange refused) {
+                            r.mendInWords("value", String.valueOf(refused.getMessage()));
+                        }
+                    }
+                    return new SpeciesOverridden(r.species("species"), field, r.text("value"));
+                },
+                it -> new Written()
+                        .species(it.species())
+                        .text("profile_field", it.field())
+                        .text("value", it.value()));
+    }
+}

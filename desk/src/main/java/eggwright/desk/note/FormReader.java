@@ -1,0 +1,224 @@
+package eggwright.desk.note;
+
+import eggwright.desk.form.Form;
+import eggwright.desk.form.Typed;
+import eggwright.desk.words.Words;
+import eggwright.trade.Species;
+import eggwright.trade.SpeciesWord;
+import eggwright.units.OutOfRange;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads what was typed into values, and collects everything that is to be mended instead of stopping at the first. A
+ * value that could not be read is stood in for, so that the rest can be read too; it is never kept.
+ */
+public final class FormReader {
+    private final Typed typed;
+    private final Words words;
+    private final ZoneId zone;
+    private final String prefix;
+    private final List<Form.ToMend> toMend;
+
+    public FormReader(Typed typed, Words words, ZoneId zone) {
+        this(typed, words, zone, "", new ArrayList<>());
+    }
+
+    private FormReader(Typed typed, Words words, ZoneId zone, String prefix, List<Form.ToMend> toMend) {
+        this.typed = typed;
+        this.words = words;
+        this.zone = zone;
+        this.prefix = prefix;
+        this.toMend = toMend;
+    }
+
+    /** Everything to be mended so far. */
+    public List<Form.ToMend> toMend() {
+        return List.copyOf(toMend);
+    }
+
+    /** Says that a field is to be mended, in the words of this feature. */
+    public void mend(String name, String key, Object... arguments) {
+        toMend.add(new Form.ToMend(prefix + name, words.say(key, arguments)));
+    }
+
+    /** Says that a field is to be mended, in words that a value gave itself. */
+    public void mendInWords(String name, String message) {
+        toMend.add(new Form.ToMend(name.isEmpty() ? "" : prefix + name, message));
+    }
+
+    /** What was typed, without blanks around it; empty where nothing was. */
+    public String text(String name) {
+        return typed.text(prefix + name);
+    }
+
+    public boolean isEmpty(String name) {
+        return text(name).isEmpty();
+    }
+
+    /** Every value chosen under a name. */
+    public List<String> all(String name) {
+        return typed.all(prefix + name);
+    }
+
+    /** A count that must be there. */
+    public int whole(String name) {
+        if (isEmpty(name)) {
+            mend(name, "reader.wholeNeeded");
+            return 0;
+        }
+        var read = wholeOrNone(name);
+        return read == null ? 0 : read;
+    }
+
+    /** A count that is nought where nothing was typed. */
+    public int wholeOrNought(String name) {
+        var read = wholeOrNone(name);
+        return read == null ? 0 : read;
+    }
+
+    /** A count that may be absent. */
+    public @Nullable Integer wholeOrNone(String name) {
+        var text = text(name).replace("\u00a0", "").replace(" ", "");
+        if (text.isEmpty()) {
+            return null;
+        }
+        if (!text.matches("\\d{1,7}")) {
+            mend(name, "reader.notWhole", text(name));
+            return null;
+        }
+        int count = Integer.parseInt(text);
+        if (count > 1_000_000) {
+            mend(name, "reader.tooMany", text(name));
+            return null;
+        }
+        return count;
+    }
+
+    /** A name that must be there. */
+    public <N> N name(String name, Function<String, N> of) {
+        if (isEmpty(name)) {
+            mend(name, "reader.needed");
+            return of.apply("?");
+        }
+        var read = nameOrNone(name, of);
+        return read == null ? of.apply("?") : read;
+    }
+
+    /** A name that may be absent. */
+    public <N> @Nullable N nameOrNone(String name, Function<String, N> of) {
+        return isEmpty(name) ? null : tried(name, () -> of.apply(text(name)));
+    }
+
+    /** A value that a type reads itself, such as {@code 99.5F}; absent where nothing was typed. */
+    public <V> @Nullable V measureOrNone(String name, Function<String, V> parse) {
+        return isEmpty(name) ? null : tried(name, () -> parse.apply(text(name)));
+    }
+
+    private <V> @Nullable V tried(String name, Supplier<V> read) {
+        try {
+            return read.get();
+        } catch (OutOfRange refused) {
+            mendInWords(name, String.valueOf(refused.getMessage()));
+            return null;
+        }
+    }
+
+    /** A choice that must be made. */
+    public <E extends Enum<E>> E choice(String name, Class<E> of) {
+        var first = of.getEnumConstants()[0];
+        if (isEmpty(name)) {
+            mend(name, "reader.choiceNeeded");
+            return first;
+        }
+        for (var value : of.getEnumConstants()) {
+            if (value.name().toLowerCase(Locale.ROOT).equals(text(name))) {
+                return value;
+            }
+        }
+        mend(name, "reader.notAChoice", text(name));
+        return first;
+    }
+
+    public Species species(String name) {
+        if (isEmpty(name)) {
+            mend(name, "reader.choiceNeeded");
+            return Species.PHEASANT;
+        }
+        return switch (Species.parse(text(name))) {
+            case SpeciesWord.Known(var species) -> species;
+            case SpeciesWord.Unknown unknown -> {
+                mendInWords(name, unknown.message());
+                yield Species.PHEASANT;
+            }
+        };
+    }
+
+    public LocalDate day(String name) {
+        if (isEmpty(name)) {
+            mend(name, "reader.dayNeeded");
+            return LocalDate.EPOCH;
+        }
+        var read = dayOrNone(name);
+        return read == null ? LocalDate.EPOCH : read;
+    }
+
+    public @Nullable LocalDate dayOrNone(String name) {
+        if (isEmpty(name)) {
+            return null;
+        }
+        try {
+            return LocalDate.parse(text(name));
+        } catch (DateTimeException notADay) {
+            mend(name, "reader.notADay", text(name));
+            return null;
+        }
+    }
+
+    public @Nullable LocalTime hourOrNone(String name) {
+        if (isEmpty(name)) {
+            return null;
+        }
+        try {
+            return LocalTime.parse(text(name));
+        } catch (DateTimeException notAnHour) {
+            mend(name, "reader.notAnHour", text(name));
+            return null;
+        }
+    }
+
+    /** A day and hour of the farm's clock. Of the two instants of an hour that comes twice, the first is meant. */
+    public @Nullable OffsetDateTime momentOrNone(String name) {
+        if (isEmpty(name)) {
+            return null;
+        }
+        try {
+            return LocalDateTime.parse(text(name)).atZone(zone).toOffsetDateTime();
+        } catch (DateTimeException notAMoment) {
+            mend(name, "reader.notAMoment", text(name));
+            return null;
+        }
+    }
+
+    /** The rows of a repeated field that hold anything. */
+    public List<FormReader> rows(String name) {
+        return typed.filledRows(prefix + name).stream()
+                .map(row -> new FormReader(typed, words, zone, row.name() + ".", toMend))
+                .toList();
+    }
+
+    /** Makes a value whose own checks may still refuse; the refusal stands at the top of the form. */
+    public <T> @Nullable T made(Supplier<T> make) {
+        return tried("", make);
+    }
+}

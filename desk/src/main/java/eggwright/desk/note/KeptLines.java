@@ -1,0 +1,44 @@
+package eggwright.desk.note;
+
+import eggwright.desk.form.Field;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A filled field as lines to read: only what was typed or chosen. */
+final class KeptLines {
+    private KeptLines() {}
+
+    static List<KeptPage.Line> of(Field field) {
+        return switch (field) {
+            case Field.Line line ->
+                line.value().isBlank()
+                        ? List.of()
+                        : List.of(new KeptPage.Line(
+                                line.label(), line.unit().isEmpty() ? line.value() : line.value() + "\u00a0" + line.unit()));
+            case Field.Choice choice ->
+                choice.options().stream()
+                        .filter(o -> o.value().equals(choice.value()) && !o.value().isEmpty())
+                        .map(o -> new KeptPage.Line(choice.label(), o.label()))
+                        .toList();
+            case Field.Rows rows -> rows(rows);
+        };
+    }
+
+    private static List<KeptPage.Line> rows(Field.Rows rows) {
+        var lines = new ArrayList<KeptPage.Line>();
+        int number = 0;
+        for (var row : rows.rows()) {
+            number++;
+            var parts = new ArrayList<String>();
+            for (var field : row) {
+                for (var line : of(field)) {
+                    parts.add(line.label() + " " + line.value());
+                }
+            }
+            if (!parts.isEmpty()) {
+                lines.add(new KeptPage.Line(rows.rowLabel() + " " + number, String.join(", ", parts)));
+            }
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,202 @@
+package eggwright.desk.note;
+
+import eggwright.book.entry.BrokenOut;
+import eggwright.book.entry.ClassCount;
+import eggwright.book.entry.Finding;
+import eggwright.book.entry.FindingCount;
+import eggwright.book.entry.Looked;
+import eggwright.book.entry.Scope;
+import eggwright.book.name.BasketName;
+import eggwright.book.name.EntryId;
+import eggwright.book.name.PenName;
+import eggwright.book.name.SetName;
+import eggwright.book.name.TrayName;
+import eggwright.desk.form.Field;
+import eggwright.desk.form.Field.Need;
+import eggwright.trade.BreakOutClass;
+import eggwright.trade.caution.Place;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** At the lamp and at the bench: looks and break-outs. */
+final class LampForms {
+    static final List<EntryForm> ALL = List.of(looked(), brokenOut());
+
+    /** What is usually taken out as soon as it is seen. The others usually stay in. */
+    private static final Set<Finding> USUALLY_OUT =
+            EnumSet.of(Finding.CLEAR, Finding.BLOOD_RING, Finding.DEAD, Finding.CRACKED, Finding.ROT);
+
+    private LampForms() {}
+
+    private static EntryForm looked() {
+        return EntryForm.of(
+                "looked",
+                Shelf.LAMP,
+                Looked.class,
+                LampForms::askLook,
+                LampForms::readLook,
+                LampForms::writeLook,
+                Place.ROTTEN_EGGS,
+                Place.CANDLING_LAMP);
+    }
+
+    private static List<Field> askLook(Asks asks) {
+        var fields = new ArrayList<Field>();
+        fields.add(asks.sets("set"));
+        fields.add(asks.text("tray").optional());
+        fields.add(asks.pens(Need.OPTIONAL));
+        fields.add(asks.eggs("counted_before").optional());
+        for (var finding : Finding.values()) {
+            fields.add(asks.eggs("seen_" + finding.word()).optional());
+        }
+        fields.add(asks.eggs("removed_unsorted").optional());
+        fields.add(asks.rows(
+                "exception",
+                1,
+                List.of(
+                        asks.list("finding", Finding.class),
+                        asks.plainEggs("left_in").optional(),
+                        asks.plainEggs("kept_to_open").optional(),
+                        asks.plainEggs("taken_out").optional())));
+        fields.add(asks.eggs("looked_at").optional());
+        fields.add(asks.whole("minutes_out", "minutes").optional());
+        return fields;
+    }
+
+    /** Eggs whose treatment was not the usual one. */
+    private record Exception(int leftIn, int keptToOpen, int takenOut) {
+        static final Exception NONE = new Exception(0, 0, 0);
+    }
+
+    private static Looked readLook(FormReader r) {
+        var exceptions = new EnumMap<Finding, Exception>(Finding.class);
+        for (var row : r.rows("exception")) {
+            exceptions.put(
+                    row.choice("finding", Finding.class),
+                    new Exception(
+                            row.wholeOrNought("left_in"),
+                            row.wholeOrNought("kept_to_open"),
+                            row.wholeOrNought("taken_out")));
+        }
+        var findings = new ArrayList<FindingCount>();
+        for (var finding : Finding.values()) {
+            int seen = r.wholeOrNought("seen_" + finding.word());
+            var exception = exceptions.getOrDefault(finding, Exception.NONE);
+            int kept = exception.keptToOpen();
+            int removed = USUALLY_OUT.contains(finding) ? seen - exception.leftIn() - kept : exception.takenOut();
+            if (removed < 0 || removed + kept > seen) {
+                r.mend("seen_" + finding.word(), "look.moreThanSeen", seen);
+            } else if (seen > 0) {
+                findings.add(new FindingCount(finding, seen, removed, kept));
+            }
+        }
+        int unsorted = r.wholeOrNought("removed_unsorted");
+        return new Looked(
+                scope(r), r.wholeOrNone("looked_at"), r.wholeOrNone("counted_before"), findings, unsorted, r.wholeOrNone("minutes_out"));
+    }
+
+    private static Written writeLook(Looked it) {
+        var written = write(new Written(), it.scope())
+                .whole("looked_at", it.lookedAt())
+                .whole("counted_before", it.countedBefore())
+                .whole("minutes_out", it.minutesOut())
+                .whole("removed_unsorted", it.removedUnsorted() == 0 ? null : it.removedUnsorted());
+        int row = 0;
+        for (var count : it.findings()) {
+            written.whole("seen_" + count.finding().word(), count.seen());
+            var usual = USUALLY_OUT.contains(count.finding());
+            int left = usual ? count.leftIn() : 0;
+            int out = usual ? 0 : count.removed();
+            if (left > 0 || out > 0 || count.keptToOpen() > 0) {
+                var at = "exception." + row + ".";
+                row++;
+                written.choice(at + "finding", count.finding())
+                        .whole(at + "left_in", left)
+                        .whole(at + "kept_to_open", count.keptToOpen())
+                        .whole(at + "taken_out", out);
+            }
+        }
+        return written;
+    }
+
+    static Scope scope(FormReader r) {
+        var basket = r.nameOrNone("basket", BasketName::new);
+        var set = basket == null ? r.name("set", SetName::new) : r.nameOrNone("set", SetName::new);
+        var tray = r.nameOrNone("tray", TrayName::new);
+        var look = r.nameOrNone("look", EntryId::parse);
+        return new Scope(set, tray, r.nameOrNone("pen", PenName::new), basket, look);
+    }
+
+    static Written write(Written written, Scope scope) {
+        return written.name("set", scope.set())
+                .name("tray", scope.tray())
+                .name("pen", scope.pen())
+                .name("basket", scope.basket())
+                .typed("look", scope.look());
+    }
+
+    private static EntryForm brokenOut() {
+        return EntryForm.of(
+                "broken-out",
+                Shelf.LAMP,
+                BrokenOut.class,
+                asks -> {
+                    var fields = new ArrayList<Field>();
+                    fields.add(asks.sets("set"));
+                    fields.add(asks.text("tray").optional());
+                    fields.add(asks.pens(Need.OPTIONAL));
+                    fields.add(asks.text("basket").optional());
+                    fields.add(asks.eggs("opened").optional());
+                    fields.add(asks.eggs("clears_opened").optional());
+                    for (var what : BreakOutClass.values()) {
+                        fields.add(asks.eggs("class_" + what.word()).optional());
+                    }
+                    fields.add(asks.text("look").optional());
+                    return fields;
+                },
+                r -> {
+                    var classes = new EnumMap<BreakOutClass, Integer>(BreakOutClass.class);
+                    for (var what : BreakOutClass.values()) {
+                        int eggs = r.wholeOrNought("class_" + what.word());
+                        if (eggs > 0) {
+                            classes.put(what, eggs);
+                        }
+                    }
+                    int named = classes.values().stream().mapToInt(Integer::intValue).sum();
+                    var opened = r.wholeOrNone("opened");
+                    if (opened == null && named == 0) {
+                        r.mend("opened", "breakOut.nothing");
+                    }
+                    return new BrokenOut(
+                            scope(r),
+                            opened == null ? named : opened,
+                            r.wholeOrNone("clears_opened"),
+                            classes.entrySet().stream()
+                                    .map(c -> new ClassCount(c.getKey(), c.getValue()))
+                                    .toList());
+                },
+                it -> {
+                    var written = write(new Written(), it.scope())
+                            .whole("opened", it.opened())
+                            .whole("clears_opened", it.clearsOpened());
+                    for (var what : Map.copyOf(counts(it)).entrySet()) {
+                        written.whole("class_" + what.getKey().word(), what.getValue());
+                    }
+                    return written;
+                },
+                Place.ROTTEN_EGGS,
+                Place.BREAK_OUT,
+                Place.HUMANE_KILLING,
+                Place.DISPOSAL);
+    }
+
+    private static Map<BreakOutClass, Integer> counts(BrokenOut it) {
+        var counts = new EnumMap<BreakOutClass, Integer>(BreakOutClass.class);
+        it.classes().forEach(c -> counts.merge(c.what(), c.eggs(), Integer::sum));
+        return counts;
+    }
+}

@@ -1,0 +1,229 @@
+package eggwright.desk.note;
+
+import eggwright.book.entry.EggsMoved;
+import eggwright.book.entry.EggsSet;
+import eggwright.book.entry.LoadPlaced;
+import eggwright.book.entry.LoadSet;
+import eggwright.book.entry.Lot;
+import eggwright.book.entry.MachineKind;
+import eggwright.book.entry.Weighed;
+import eggwright.book.entry.WeighedWhat;
+import eggwright.book.name.MachineName;
+import eggwright.book.name.PenName;
+import eggwright.book.name.SectionName;
+import eggwright.book.name.SetName;
+import eggwright.book.name.TrayName;
+import eggwright.desk.form.Field;
+import eggwright.desk.form.Field.Line;
+import eggwright.desk.form.Field.Need;
+import eggwright.trade.caution.Place;
+import eggwright.units.Mass;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Trays into the heat, and what happens to them there. */
+final class SettingForms {
+    static final List<EntryForm> ALL = List.of(set(), moved(), placed(), weighed());
+
+    private static final Pattern PLACES = Pattern.compile("[,\\s]+");
+
+    private SettingForms() {}
+
+    private static EntryForm set() {
+        return EntryForm.of(
+                "eggs-set",
+                Shelf.SETTING,
+                EggsSet.class,
+                asks -> List.of(
+                        asks.nextSet(),
+                        asks.species(),
+                        asks.machines("machine", MachineKind.SETTER, Need.OPTIONAL),
+                        asks.rows(
+                                "lot",
+                                6,
+                                List.of(
+                                        asks.plain("tray"),
+                                        asks.plain("section").optional(),
+                                        asks.bare(asks.pens(Need.OPTIONAL)),
+                                        asks.plainEggs("eggs"),
+                                        Line.day("laid_from", asks.label("laid_from")).optional(),
+                                        Line.day("laid_to", asks.label("laid_to")).optional(),
+                                        asks.plain("mark").optional(),
+                                        asks.plain("places").optional()))),
+                SettingForms::readSet,
+                SettingForms::writeSet,
+                Place.CURRENT_AND_WATER);
+    }
+
+    /** Each row is a lot; rows with the same tray make one load. */
+    private static EggsSet readSet(FormReader r) {
+        var set = r.name("set", SetName::new);
+        var species = r.species("species");
+        var machine = r.nameOrNone("machine", MachineName::new);
+        var lots = new LinkedHashMap<TrayName, List<Lot>>();
+        var sections = new LinkedHashMap<TrayName, @Nullable SectionName>();
+        var rows = r.rows("lot");
+        if (rows.isEmpty()) {
+            r.mend("lot", "set.noTrays");
+        }
+        for (var row : rows) {
+            var tray = row.name("tray", TrayName::new);
+            var section = row.nameOrNone("section", SectionName::new);
+            int eggs = row.whole("eggs");
+            if (eggs == 0 && !row.isEmpty("eggs")) {
+                row.mend("eggs", "set.noEggs");
+            }
+            var places = places(row);
+            var pen = row.nameOrNone("pen", PenName::new);
+            var from = row.dayOrNone("laid_from");
+            var to = row.dayOrNone("laid_to");
+            var mark = row.isEmpty("mark") ? null : row.text("mark");
+            if (section != null || !sections.containsKey(tray)) {
+                sections.put(tray, section);
+            }
+            lots.computeIfAbsent(tray, t -> new ArrayList<>())
+                    .add(new Lot(pen, species, from, to, Math.max(1, eggs), mark, places));
+        }
+        var loads = new ArrayList<LoadSet>();
+        lots.forEach((tray, mine) -> loads.add(new LoadSet(tray, machine, sections.get(tray), null, mine)));
+        return new EggsSet(set, loads);
+    }
+
+    private static List<Integer> places(FormReader row) {
+        var places = new ArrayList<Integer>();
+        for (var part : PLACES.split(row.text("places"))) {
+            if (!part.isEmpty()) {
+                if (part.matches("\\d{1,4}")) {
+                    places.add(Integer.valueOf(part));
+                } else {
+                    row.mend("places", "set.places", part);
+                }
+            }
+        }
+        return places;
+    }
+
+    private static Written writeSet(EggsSet it) {
+        var written = new Written().name("set", it.set());
+        int row = 0;
+        for (var load : it.loads()) {
+            written.name("machine", load.machine());
+            for (var lot : load.lots()) {
+                var at = "lot." + row + ".";
+                row++;
+                written.species(lot.species())
+                        .name(at + "tray", load.tray())
+                        .name(at + "section", load.section())
+                        .name(at + "pen", lot.pen())
+                        .whole(at + "eggs", lot.eggs())
+                        .day(at + "laid_from", lot.laidFrom())
+                        .day(at + "laid_to", lot.laidTo())
+                        .text(at + "mark", lot.mark())
+                        .text(
+                                at + "places",
+                                String.join(" ", lot.places().stream().map(String::valueOf).toList()));
+            }
+        }
+        return written;
+    }
+
+    private static EntryForm moved() {
+        return EntryForm.of(
+                "eggs-moved",
+                Shelf.SETTING,
+                EggsMoved.class,
+                asks -> List.of(
+                        asks.sets("from_set"),
+                        asks.text("from_tray"),
+                        asks.pens(Need.OPTIONAL),
+                        asks.eggs("eggs").optional(),
+                        asks.names("to_set", asks.setNames(), Need.OPTIONAL),
+                        asks.text("to_tray"),
+                        asks.machines("machine", MachineKind.SETTER, Need.OPTIONAL),
+                        asks.text("section").optional()),
+                r -> {
+                    var from = r.name("from_set", SetName::new);
+                    var to = r.nameOrNone("to_set", SetName::new);
+                    return new EggsMoved(
+                            from,
+                            r.name("from_tray", TrayName::new),
+                            r.nameOrNone("pen", PenName::new),
+                            r.wholeOrNone("eggs"),
+                            to == null ? from : to,
+                            r.name("to_tray", TrayName::new),
+                            r.nameOrNone("machine", MachineName::new),
+                            r.nameOrNone("section", SectionName::new));
+                },
+                it -> new Written()
+                        .name("from_set", it.fromSet())
+                        .name("from_tray", it.fromTray())
+                        .name("pen", it.pen())
+                        .whole("eggs", it.eggs())
+                        .name("to_set", it.toSet())
+                        .name("to_tray", it.toTray())
+                        .name("machine", it.machine())
+                        .name("section", it.section()));
+    }
+
+    private static EntryForm placed() {
+        return EntryForm.of(
+                "load-placed",
+                Shelf.SETTING,
+                LoadPlaced.class,
+                asks -> List.of(
+                        asks.sets("set"),
+                        asks.text("tray"),
+                        asks.machines("machine", MachineKind.SETTER, Need.NEEDED),
+                        asks.text("section").optional(),
+                        asks.text("position").optional()),
+                r -> new LoadPlaced(
+                        r.name("set", SetName::new),
+                        r.name("tray", TrayName::new),
+                        r.name("machine", MachineName::new),
+                        r.nameOrNone("section", SectionName::new),
+                        r.isEmpty("position") ? null : r.text("position")),
+                it -> new Written()
+                        .name("set", it.set())
+                        .name("tray", it.tray())
+                        .name("machine", it.machine())
+                        .name("section", it.section())
+                        .text("position", it.position()));
+    }
+
+    private static EntryForm weighed() {
+        return EntryForm.of(
+                "weighed",
+                Shelf.SETTING,
+                Weighed.class,
+                asks -> List.<Field>of(
+                        asks.sets("set"),
+                        asks.text("tray"),
+                        asks.choice("what", WeighedWhat.class, WeighedWhat.WHOLE_TRAY),
+                        asks.measure("gross"),
+                        asks.measure("tare").optional(),
+                        asks.eggs("eggs")),
+                r -> {
+                    var gross = r.measureOrNone("gross", Mass::parse);
+                    if (r.isEmpty("gross")) {
+                        r.mend("gross", "reader.needed");
+                    }
+                    return new Weighed(
+                            r.name("set", SetName::new),
+                            r.name("tray", TrayName::new),
+                            r.choice("what", WeighedWhat.class),
+                            gross == null ? Mass.ofGrams(0) : gross,
+                            r.measureOrNone("tare", Mass::parse),
+                            r.whole("eggs"));
+                },
+                it -> new Written()
+                        .name("set", it.set())
+                        .name("tray", it.tray())
+                        .choice("what", it.what())
+                        .typed("gross", it.gross())
+                        .typed("tare", it.tare())
+                        .whole("eggs", it.eggs()));
+    }
+}
