@@ -50,13 +50,16 @@ public final class BookPages implements Pages {
         int from = from(visit);
         var all = newestFirst.get();
         var shown = all.subList(Math.min(from, all.size()), Math.min(from + AT_ONCE, all.size()));
-        var older = from + AT_ONCE < all.size()
-                ? Optional.of("/book?from=" + (from + AT_ONCE))
-                : Optional.<String>empty();
+        var older =
+                from + AT_ONCE < all.size() ? Optional.of("/book?from=" + (from + AT_ONCE)) : Optional.<String>empty();
         return new Answer.Page(
                 200,
                 "ledger/book.jte",
-                new BookPage(all.size(), from == 0 ? doubts(visit.language()) : List.of(), days(shown, visit.language()), older));
+                new BookPage(
+                        all.size(),
+                        from == 0 ? doubts(visit.language()) : List.of(),
+                        days(shown, visit.language()),
+                        older));
     }
 
     private static int from(Visit visit) {

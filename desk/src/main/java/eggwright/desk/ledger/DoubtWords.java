@@ -13,7 +13,10 @@ public final class DoubtWords {
     }
 
     public String say(Discrepancy doubt) {
-        var about = doubt.about().isEmpty() ? "" : doubt.about().substring(0, 1).toUpperCase(words.language()) + doubt.about().substring(1);
+        var about = doubt.about().isEmpty()
+                ? ""
+                : doubt.about().substring(0, 1).toUpperCase(words.language())
+                        + doubt.about().substring(1);
         return words.say("doubt." + doubt.kind().word(), about, doubt.counted(), doubt.held(), what(doubt.what()));
     }
 

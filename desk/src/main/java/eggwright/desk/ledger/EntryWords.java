@@ -45,7 +45,13 @@ public final class EntryWords {
             case ChicksDied it -> say("chicks-died", it.chicks(), it.brooder());
             case ChicksSold it -> say("chicks-sold", it.chicks());
             case IncidentNoted it -> say("incident." + word(it.what()), it.text());
-            case ChicksOrdered it -> say("chicks-ordered", it.order(), it.chicks(), it.species().word(), it.day().toString());
+            case ChicksOrdered it ->
+                say(
+                        "chicks-ordered",
+                        it.order(),
+                        it.chicks(),
+                        it.species().word(),
+                        it.day().toString());
             case OrderCancelled it -> say("order-cancelled", it.order());
             case ChicksDelivered it -> say("chicks-delivered", it.buyer(), it.chicks());
             case HabitsNoted it -> say("farm-habits");
@@ -61,7 +67,9 @@ public final class EntryWords {
         var texts = new Object[arguments.length];
         for (int i = 0; i < arguments.length; i++) {
             var argument = arguments[i];
-            texts[i] = argument instanceof Name name ? name.text() : argument == null ? "" : argument instanceof Number ? argument : argument.toString();
+            texts[i] = argument instanceof Name name
+                    ? name.text()
+                    : argument == null ? "" : argument instanceof Number ? argument : argument.toString();
         }
         return words.say("line." + key, texts);
     }

@@ -25,5 +25,13 @@ public record TrailPage(
     }
 
     /** One version as it was noted. */
-    public record Version(String text, String happened, String noted, String received, String who, String device, String id, String mark) {}
+    public record Version(
+            String text,
+            String happened,
+            String noted,
+            String received,
+            String who,
+            String device,
+            String id,
+            String mark) {}
 }

@@ -105,7 +105,8 @@ public final class LiveBook {
     }
 
     /** Notes an entry made at this desk. */
-    public synchronized Noted note(EntryId id, OffsetDateTime happened, Payload payload, PersonName who, DeviceName device) {
+    public synchronized Noted note(
+            EntryId id, OffsetDateTime happened, Payload payload, PersonName who, DeviceName device) {
         var entry = new Entry(
                 id,
                 store.farm(),
@@ -136,7 +137,8 @@ public final class LiveBook {
                                 .filter(d -> !before.contains(d))
                                 .toList());
             }
-            case Outcome.KeptBefore(var kept) -> new Noted.KeptBefore(kept.entry().id());
+            case Outcome.KeptBefore(var kept) ->
+                new Noted.KeptBefore(kept.entry().id());
             case Outcome.Refused(var why) -> new Noted.NotKept(why);
         };
     }

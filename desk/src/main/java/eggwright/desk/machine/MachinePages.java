@@ -47,8 +47,7 @@ public final class MachinePages implements Pages {
         var machines = picture.machines().values().stream()
                 .map(m -> machine(m, picture, today, words))
                 .toList();
-        var unplaced = in(picture)
-                .stream()
+        var unplaced = in(picture).stream()
                 .filter(l -> l.place().isEmpty() || l.place().get().machine() == null)
                 .map(l -> load(l, today, words))
                 .toList();
@@ -66,8 +65,7 @@ public final class MachinePages implements Pages {
         return load.place().map(p -> p.machine()).orElse(null);
     }
 
-    private static MachinesPage.Machine machine(
-            MachinePicture machine, Picture picture, LocalDate today, Words words) {
+    private static MachinesPage.Machine machine(MachinePicture machine, Picture picture, LocalDate today, Words words) {
         var loads = in(picture).stream()
                 .filter(l -> machine.machine().equals(at(l)))
                 .toList();
@@ -111,10 +109,7 @@ public final class MachinePages implements Pages {
             state.add(words.say("holds", loads.size(), eggs));
         }
         var cleaned = machine.cleanedAt();
-        state.add(
-                cleaned == null
-                        ? words.say("neverCleaned")
-                        : words.say("cleaned", STAMP.format(cleaned)));
+        state.add(cleaned == null ? words.say("neverCleaned") : words.say("cleaned", STAMP.format(cleaned)));
         return state;
     }
 

@@ -21,7 +21,14 @@ public record MachinesPage(List<Machine> machines, List<Load> unplaced) {
      * @param sections its shelves, in the farm's order; loads with no shelf come under an empty name
      * @param climate its last readings by hand, newest first
      */
-    public record Machine(String name, String kind, List<String> state, List<Section> sections, List<Reading> climate, String readPath, String cleanPath) {
+    public record Machine(
+            String name,
+            String kind,
+            List<String> state,
+            List<Section> sections,
+            List<Reading> climate,
+            String readPath,
+            String cleanPath) {
         public Machine {
             state = List.copyOf(state);
             sections = List.copyOf(sections);

@@ -198,7 +198,9 @@ final class Asks {
         options.add(new Option("", around.say("choice.none")));
         for (var day : java.time.DayOfWeek.values()) {
             options.add(new Option(
-                    word(day), day.getDisplayName(java.time.format.TextStyle.FULL, around.words().language())));
+                    word(day),
+                    day.getDisplayName(
+                            java.time.format.TextStyle.FULL, around.words().language())));
         }
         return Field.Choice.list(name, label(name), options)
                 .withHint(hint(name))
@@ -224,7 +226,9 @@ final class Asks {
                 next = Math.max(next, Integer.parseInt(set.text()) + 1);
             }
         }
-        return text("set").withHint(around.say("hint.new_set")).withValue(asked.isEmpty() ? Integer.toString(next) : asked);
+        return text("set")
+                .withHint(around.say("hint.new_set"))
+                .withValue(asked.isEmpty() ? Integer.toString(next) : asked);
     }
 
     /** One row for each tray of the set that the link named, where it is still in the setter. */

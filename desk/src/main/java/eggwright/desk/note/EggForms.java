@@ -63,7 +63,8 @@ final class EggForms {
                             .day("laid_from", it.laidFrom())
                             .day("laid_to", it.laidTo())
                             .whole("kept", it.kept());
-                    it.rejected().forEach(r -> written.whole("rejected_" + r.why().word(), r.eggs()));
+                    it.rejected()
+                            .forEach(r -> written.whole("rejected_" + r.why().word(), r.eggs()));
                     return written;
                 },
                 Place.ZOONOSES);

@@ -46,8 +46,7 @@ final class FarmForms {
                     }
                     var set = r.nameOrNone("set", SetName::new);
                     var tray = r.nameOrNone("tray", TrayName::new);
-                    return new Remarked(
-                            set == null ? null : new Scope(set, tray, null, null, null), r.text("text"));
+                    return new Remarked(set == null ? null : new Scope(set, tray, null, null, null), r.text("text"));
                 },
                 it -> {
                     var about = it.about();
@@ -78,7 +77,9 @@ final class FarmForms {
                     return new Written()
                             .choice("incident", it.what())
                             .name("machine", it.machine())
-                            .text("until", until == null ? "" : until.toLocalDateTime().toString())
+                            .text(
+                                    "until",
+                                    until == null ? "" : until.toLocalDateTime().toString())
                             .text("text", it.text());
                 },
                 Place.REPORTABLE_SIGNS,
@@ -162,7 +163,8 @@ final class FarmForms {
                 "species-override",
                 Shelf.FARM,
                 SpeciesOverridden.class,
-                asks -> List.of(asks.species(), asks.profileFields(), asks.text("value").optional()),
+                asks -> List.of(
+                        asks.species(), asks.profileFields(), asks.text("value").optional()),
                 r -> {
                     var field = r.text("profile_field");
                     var known = ProfileField.ofWord(field);

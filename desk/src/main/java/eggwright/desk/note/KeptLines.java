@@ -14,10 +14,12 @@ final class KeptLines {
                 line.value().isBlank()
                         ? List.of()
                         : List.of(new KeptPage.Line(
-                                line.label(), line.unit().isEmpty() ? line.value() : line.value() + "\u00a0" + line.unit()));
+                                line.label(),
+                                line.unit().isEmpty() ? line.value() : line.value() + "\u00a0" + line.unit()));
             case Field.Choice choice ->
                 choice.options().stream()
-                        .filter(o -> o.value().equals(choice.value()) && !o.value().isEmpty())
+                        .filter(o ->
+                                o.value().equals(choice.value()) && !o.value().isEmpty())
                         .map(o -> new KeptPage.Line(choice.label(), o.label()))
                         .toList();
             case Field.Rows rows -> rows(rows);

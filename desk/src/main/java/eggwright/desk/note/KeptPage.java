@@ -11,7 +11,12 @@ import java.util.List;
  * @param next where to go on
  */
 public record KeptPage(
-        String title, NoticeShown notice, List<Line> lines, List<String> doubts, String mendPath, List<NoticeShown.Next> next) {
+        String title,
+        NoticeShown notice,
+        List<Line> lines,
+        List<String> doubts,
+        String mendPath,
+        List<NoticeShown.Next> next) {
     public KeptPage {
         lines = List.copyOf(lines);
         doubts = List.copyOf(doubts);

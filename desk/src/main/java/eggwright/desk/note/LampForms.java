@@ -96,7 +96,12 @@ final class LampForms {
         }
         int unsorted = r.wholeOrNought("removed_unsorted");
         return new Looked(
-                scope(r), r.wholeOrNone("looked_at"), r.wholeOrNone("counted_before"), findings, unsorted, r.wholeOrNone("minutes_out"));
+                scope(r),
+                r.wholeOrNone("looked_at"),
+                r.wholeOrNone("counted_before"),
+                findings,
+                unsorted,
+                r.wholeOrNone("minutes_out"));
     }
 
     private static Written writeLook(Looked it) {
@@ -166,7 +171,9 @@ final class LampForms {
                             classes.put(what, eggs);
                         }
                     }
-                    int named = classes.values().stream().mapToInt(Integer::intValue).sum();
+                    int named = classes.values().stream()
+                            .mapToInt(Integer::intValue)
+                            .sum();
                     var opened = r.wholeOrNone("opened");
                     if (opened == null && named == 0) {
                         r.mend("opened", "breakOut.nothing");

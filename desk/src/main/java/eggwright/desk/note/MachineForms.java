@@ -94,11 +94,11 @@ final class MachineForms {
                 Shelf.MACHINES,
                 MachineCleaned.class,
                 asks -> List.of(
-                        asks.anyMachine(Need.NEEDED), asks.text("section").optional(), asks.text("how").optional()),
+                        asks.anyMachine(Need.NEEDED),
+                        asks.text("section").optional(),
+                        asks.text("how").optional()),
                 r -> new MachineCleaned(
-                        r.name("machine", MachineName::new),
-                        r.nameOrNone("section", SectionName::new),
-                        r.text("how")),
+                        r.name("machine", MachineName::new), r.nameOrNone("section", SectionName::new), r.text("how")),
                 it -> new Written()
                         .name("machine", it.machine())
                         .name("section", it.section())

@@ -103,17 +103,17 @@ public final class NotePages implements Pages {
         var fields = new ArrayList<>(form.fields(around));
         fields.addAll(always(around));
         return Form.of(
-                "/notes/" + form.kind(),
-                book.freshId().toString(),
-                around.say("keep"),
-                fields.toArray(Field[]::new));
+                "/notes/" + form.kind(), book.freshId().toString(), around.say("keep"), fields.toArray(Field[]::new));
     }
 
     private List<Field> always(Around around) {
         var asks = new Asks(around);
         return List.of(
                 asks.moment(HAPPENED)
-                        .withValue(around.now().toLocalDateTime().truncatedTo(ChronoUnit.MINUTES).toString()),
+                        .withValue(around.now()
+                                .toLocalDateTime()
+                                .truncatedTo(ChronoUnit.MINUTES)
+                                .toString()),
                 asks.text(WHO).optional().withValue(lastPerson.get()));
     }
 
@@ -154,8 +154,14 @@ public final class NotePages implements Pages {
             return page(422, kind, around, form.toMend(reader.toMend()), "kind." + kind.kind());
         }
         var noted = book.note(EntryId.parse(form.entryId()), happened, read.get(), who, device.get());
-        return answer(noted, why -> page(
-                503, kind, around, form.toMend(List.of(new Form.ToMend("", refused(why, words(visit))))), "kind." + kind.kind()));
+        return answer(
+                noted,
+                why -> page(
+                        503,
+                        kind,
+                        around,
+                        form.toMend(List.of(new Form.ToMend("", refused(why, words(visit))))),
+                        "kind." + kind.kind()));
     }
 
     private FormReader reader(Visit visit) {
@@ -219,12 +225,11 @@ public final class NotePages implements Pages {
                 .filter(d -> d.entries().contains(entry.id()))
                 .map(doubtWords)
                 .toList();
-        var notice =
-                switch (visit.asked().text("kept")) {
-                    case "now" -> NoticeShown.kept(words.say("kept.now"));
-                    case "before" -> NoticeShown.kept(words.say("kept.before"));
-                    default -> NoticeShown.kept(words.say("kept.shown", entry.entry().who()));
-                };
+        var notice = switch (visit.asked().text("kept")) {
+            case "now" -> NoticeShown.kept(words.say("kept.now"));
+            case "before" -> NoticeShown.kept(words.say("kept.before"));
+            default -> NoticeShown.kept(words.say("kept.shown", entry.entry().who()));
+        };
         return new Answer.Page(
                 200,
                 "note/kept.jte",
@@ -246,17 +251,20 @@ public final class NotePages implements Pages {
         var form = EntryForms.of(entry.payload().kindWord());
         var lines = new ArrayList<KeptPage.Line>();
         form.ifPresent(f -> {
-            var filled = Form.of("", "", "", f.fields(around).toArray(Field[]::new))
-                    .filledFrom(f.written(entry.payload()));
+            var filled =
+                    Form.of("", "", "", f.fields(around).toArray(Field[]::new)).filledFrom(f.written(entry.payload()));
             filled.fields().forEach(field -> lines.addAll(KeptLines.of(field)));
         });
         lines.add(new KeptPage.Line(
                 around.say("field." + HAPPENED),
-                entry.at().atZoneSameInstant(around.now().getZone()).toLocalDateTime()
+                entry.at()
+                        .atZoneSameInstant(around.now().getZone())
+                        .toLocalDateTime()
                         .truncatedTo(ChronoUnit.MINUTES)
                         .toString()
                         .replace('T', ' ')));
-        lines.add(new KeptPage.Line(around.say("field." + WHO), entry.entry().who().text()));
+        lines.add(new KeptPage.Line(
+                around.say("field." + WHO), entry.entry().who().text()));
         return lines;
     }
 
@@ -272,8 +280,8 @@ public final class NotePages implements Pages {
 
     private Answer openMend(Visit visit) {
         return entry(visit)
-                .flatMap(entry -> EntryForms.of(entry.payload().kindWord())
-                        .map(kind -> (Answer) page(200, kind, around(visit), mending(entry, kind, around(visit)), "mend.title")))
+                .flatMap(entry -> EntryForms.of(entry.payload().kindWord()).map(kind ->
+                        (Answer) page(200, kind, around(visit), mending(entry, kind, around(visit)), "mend.title")))
                 .orElseGet(() -> new Answer.NotThere(Optional.of(visit.at("id"))));
     }
 
@@ -319,16 +327,16 @@ public final class NotePages implements Pages {
             return page(422, kind.get(), around, form.toMend(reader.toMend()), "mend.title");
         }
         var unchanged = happened.toInstant().equals(entry.instant().truncatedTo(ChronoUnit.MINUTES));
-        var mend = new Replaced(
-                entry.id(), saw(visit, entry), unchanged ? entry.at() : happened, read.get());
-        var noted = book.note(
-                EntryId.parse(form.entryId()), around.now().toOffsetDateTime(), mend, who, device.get());
-        return answer(noted, why -> page(
-                503,
-                kind.get(),
-                around,
-                form.toMend(List.of(new Form.ToMend("", refused(why, words(visit))))),
-                "mend.title"));
+        var mend = new Replaced(entry.id(), saw(visit, entry), unchanged ? entry.at() : happened, read.get());
+        var noted = book.note(EntryId.parse(form.entryId()), around.now().toOffsetDateTime(), mend, who, device.get());
+        return answer(
+                noted,
+                why -> page(
+                        503,
+                        kind.get(),
+                        around,
+                        form.toMend(List.of(new Form.ToMend("", refused(why, words(visit))))),
+                        "mend.title"));
     }
 
     private Answer openWithdrawal(Visit visit) {

@@ -49,8 +49,10 @@ final class SettingForms {
                                         asks.plain("section").optional(),
                                         asks.bare(asks.pens(Need.OPTIONAL)),
                                         asks.plainEggs("eggs"),
-                                        Line.day("laid_from", asks.label("laid_from")).optional(),
-                                        Line.day("laid_to", asks.label("laid_to")).optional(),
+                                        Line.day("laid_from", asks.label("laid_from"))
+                                                .optional(),
+                                        Line.day("laid_to", asks.label("laid_to"))
+                                                .optional(),
                                         asks.plain("mark").optional(),
                                         asks.plain("places").optional()))),
                 SettingForms::readSet,
@@ -124,7 +126,11 @@ final class SettingForms {
                         .text(at + "mark", lot.mark())
                         .text(
                                 at + "places",
-                                String.join(" ", lot.places().stream().map(String::valueOf).toList()));
+                                String.join(
+                                        " ",
+                                        lot.places().stream()
+                                                .map(String::valueOf)
+                                                .toList()));
             }
         }
         return written;
