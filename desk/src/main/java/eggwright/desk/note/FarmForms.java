@@ -136,10 +136,10 @@ final class FarmForms {
             return null;
         }
         var days = new ArrayList<Integer>();
-        for (var part : BETWEEN.split(r.text("candling_days"))) {
+        for (var part : BETWEEN.split(r.text("candling_days"), -1)) {
             if (part.matches("\\d{1,2}")) {
                 days.add(Integer.valueOf(part));
-            } else if (!part.equalsIgnoreCase(NEVER)) {
+            } else if (!part.isEmpty() && !part.equalsIgnoreCase(NEVER)) {
                 r.mend("candling_days", "habits.days", part);
             }
         }
@@ -148,7 +148,7 @@ final class FarmForms {
 
     private static List<LocalTime> hours(FormReader r) {
         var hours = new ArrayList<LocalTime>();
-        for (var part : BETWEEN.split(r.text("rounds"))) {
+        for (var part : BETWEEN.split(r.text("rounds"), -1)) {
             try {
                 hours.add(LocalTime.parse(part));
             } catch (DateTimeException notAnHour) {

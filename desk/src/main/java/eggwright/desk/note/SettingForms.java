@@ -96,7 +96,7 @@ final class SettingForms {
 
     private static List<Integer> places(FormReader row) {
         var places = new ArrayList<Integer>();
-        for (var part : PLACES.split(row.text("places"))) {
+        for (var part : PLACES.split(row.text("places"), -1)) {
             if (!part.isEmpty()) {
                 if (part.matches("\\d{1,4}")) {
                     places.add(Integer.valueOf(part));
