@@ -1,6 +1,7 @@
 package eggwright.cli;
 
 import eggwright.cli.calc.Calc;
+import eggwright.cli.farm.FarmCommands;
 import eggwright.cli.voice.Specs;
 import eggwright.cli.voice.Status;
 import java.util.LinkedHashMap;
@@ -33,6 +34,7 @@ final class Commands {
     private static Map<String, Supplier<CommandLine>> all(List<String> words) {
         var commands = new LinkedHashMap<String, Supplier<CommandLine>>();
         commands.put("calc", () -> calc(words.isEmpty() ? words : words.subList(1, words.size())));
+        FarmCommands.all().forEach((name, spec) -> commands.put(name, () -> new CommandLine(spec.get())));
         return commands;
     }
 

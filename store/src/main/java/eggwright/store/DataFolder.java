@@ -55,6 +55,15 @@ public final class DataFolder {
      * @throws StoreFault if another program writes here, the folder cannot be written, or the book is of a newer version
      */
     public SqliteEntryStore write() {
+        return write(new FarmId("farm-" + UUID.randomUUID().toString().substring(0, 8)));
+    }
+
+    /**
+     * The same, with the name that a fresh book gives its farm.
+     *
+     * @throws StoreFault as {@link #write()}
+     */
+    public SqliteEntryStore write(FarmId fresh) {
         try {
             Files.createDirectories(folder);
             var channel = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);

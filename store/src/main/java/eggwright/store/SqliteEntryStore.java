@@ -205,6 +205,38 @@ public final class SqliteEntryStore implements EntryStore {
         }
     }
 
+    /**
+     * Brings in entries that were received elsewhere, each with its own time of receipt: a simulated season, another
+     * book. All or none.
+     */
+    public Batch bringIn(List<Kept> entries) {
+        lock.lock();
+        try {
+            connection.setAutoCommit(false);
+            var outcomes = new ArrayList<Outcome>();
+            var refusals = new ArrayList<Refusal>();
+            for (var kept : entries) {
+                var offered = new Offered(kept.entry(), EntryCodec.write(kept.entry()), kept.clockOffset());
+                switch (offer(offered, kept.received())) {
+                    case Outcome.Refused(var why) -> refusals.add(why);
+                    case Outcome outcome -> outcomes.add(outcome);
+                }
+            }
+            if (refusals.isEmpty()) {
+                connection.commit();
+                return new Batch.AllKept(outcomes);
+            }
+            connection.rollback();
+            return new Batch.NoneKept(refusals);
+        } catch (SQLException full) {
+            rollback();
+            return new Batch.NoneKept(List.of(new Refusal.NotSaved(reason(full))));
+        } finally {
+            restoreAutoCommit();
+            lock.unlock();
+        }
+    }
+
     private static String reason(SQLException why) {
         var text = String.valueOf(why.getMessage()).toLowerCase(Locale.ROOT);
         if (text.contains("full")) {

@@ -68,16 +68,16 @@ final class LampForms {
     }
 
     /** Eggs whose treatment was not the usual one. */
-    private record Exception(int leftIn, int keptToOpen, int takenOut) {
-        static final Exception NONE = new Exception(0, 0, 0);
+    private record Unusual(int leftIn, int keptToOpen, int takenOut) {
+        static final Unusual NONE = new Unusual(0, 0, 0);
     }
 
     private static Looked readLook(FormReader r) {
-        var exceptions = new EnumMap<Finding, Exception>(Finding.class);
+        var exceptions = new EnumMap<Finding, Unusual>(Finding.class);
         for (var row : r.rows("exception")) {
             exceptions.put(
                     row.choice("finding", Finding.class),
-                    new Exception(
+                    new Unusual(
                             row.wholeOrNought("left_in"),
                             row.wholeOrNought("kept_to_open"),
                             row.wholeOrNought("taken_out")));
@@ -85,7 +85,7 @@ final class LampForms {
         var findings = new ArrayList<FindingCount>();
         for (var finding : Finding.values()) {
             int seen = r.wholeOrNought("seen_" + finding.word());
-            var exception = exceptions.getOrDefault(finding, Exception.NONE);
+            var exception = exceptions.getOrDefault(finding, Unusual.NONE);
             int kept = exception.keptToOpen();
             int removed = USUALLY_OUT.contains(finding) ? seen - exception.leftIn() - kept : exception.takenOut();
             if (removed < 0 || removed + kept > seen) {

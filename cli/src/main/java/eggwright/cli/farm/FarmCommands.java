@@ -1,0 +1,144 @@
+package eggwright.cli.farm;
+
+import eggwright.book.fold.Ledger;
+import eggwright.book.picture.FarmPicture;
+import eggwright.book.picture.Picture;
+import eggwright.cli.voice.Refused;
+import eggwright.cli.voice.Status;
+import eggwright.store.Backups;
+import eggwright.store.Verified;
+import eggwright.trade.ProfileField;
+import eggwright.trade.Species;
+import eggwright.trade.SpeciesOverride;
+import eggwright.trade.SpeciesProfile;
+import eggwright.units.OutOfRange;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** All commands on a book, by name. */
+public final class FarmCommands {
+    private FarmCommands() {}
+
+    public static Map<String, Supplier<CommandSpec>> all() {
+        var all = new LinkedHashMap<String, Supplier<CommandSpec>>();
+        all.put("demo", ServeCommands::demo);
+        all.put("serve", ServeCommands::serve);
+        all.put("report", ReportCommand::spec);
+        all.put("forecast", ForecastCommand::spec);
+        all.put("export", FarmCommands::export);
+        all.put("simulate", SimulateCommand::spec);
+        all.put("backup", FarmCommands::backup);
+        all.put("restore", FarmCommands::restore);
+        all.put("verify", FarmCommands::verify);
+        return all;
+    }
+
+    /** The ledger of the book, read beside whoever writes. */
+    static Ledger ledger(FarmCommand command) {
+        try (var store = command.data().read()) {
+            return Ledger.of(store.all());
+        }
+    }
+
+    /** The species' figures with the farm's own taken in; a figure that cannot be read is left at the trade's. */
+    public static Function<Species, SpeciesProfile> profiles(Picture picture) {
+        return species -> {
+            var profile = SpeciesProfile.of(species);
+            for (var own : picture.farm()
+                    .overrides()
+                    .getOrDefault(species, new java.util.TreeMap<>())
+                    .entrySet()) {
+                profile = owned(profile, own.getKey(), own.getValue());
+            }
+            return profile;
+        };
+    }
+
+    private static SpeciesProfile owned(SpeciesProfile profile, String word, FarmPicture.Overridden own) {
+        var field = ProfileField.ofWord(word);
+        if (field.isEmpty()) {
+            return profile;
+        }
+        try {
+            return profile.with(SpeciesOverride.of(field.get(), own.value(), own.since()));
+        } catch (OutOfRange unreadable) {
+            return profile;
+        }
+    }
+
+    private static CommandSpec export() {
+        return FarmCommand.of(
+                "export",
+                "The whole book as JSON Lines, each entry as it was received.",
+                "eggwright export > farm.jsonl",
+                command -> {
+                    try (var store = command.data().read()) {
+                        store.eachWritten((kept, written) -> command.out().println(written));
+                    }
+                    return Status.DONE;
+                },
+                List.of());
+    }
+
+    private static CommandSpec backup() {
+        return FarmCommand.of(
+                "backup",
+                "The book in one file, proved equal.",
+                "eggwright backup /media/stick/farm.eggwright",
+                command -> {
+                    try (var store = command.data().read()) {
+                        return said(command, Backups.backUp(store, Path.of(command.word(0))));
+                    }
+                },
+                List.of(),
+                "FILE");
+    }
+
+    private static CommandSpec restore() {
+        return FarmCommand.of(
+                "restore",
+                "Puts a backup into an empty folder, proved equal.",
+                "eggwright restore /media/stick/farm.eggwright --data again",
+                command -> said(command, Backups.restore(Path.of(command.word(0)), command.data())),
+                List.of(),
+                "FILE");
+    }
+
+    private static CommandSpec verify() {
+        return FarmCommand.of(
+                "verify",
+                "Reads the whole book and says whether it is whole.",
+                "eggwright verify",
+                command -> {
+                    try (var store = command.data().read()) {
+                        return said(command, Backups.verify(store));
+                    }
+                },
+                List.of());
+    }
+
+    private static int said(FarmCommand command, Verified verified) {
+        var kinds = eggwright.cli.answer.Answer.of();
+        for (var kind : verified.byKind().entrySet()) {
+            kinds = kinds.with(kind.getKey(), kind.getValue());
+        }
+        Say.answer(
+                command,
+                eggwright.cli.answer.Answer.of()
+                        .with("whole", verified.isWhole() ? "yes" : "no")
+                        .with("entries", verified.entries())
+                        .with("digest", verified.digest())
+                        .with("kinds", kinds)
+                        .with("faults", eggwright.cli.answer.Value.texts(verified.faults())));
+        return verified.isWhole() ? Status.DONE : Status.NO;
+    }
+
+    static Refused refused(String sentence) {
+        return new Refused(sentence);
+    }
+}

@@ -1,0 +1,125 @@
+package eggwright.cli.farm;
+
+import eggwright.cli.voice.Status;
+import eggwright.desk.Desk;
+import eggwright.desk.DeskNotOpened;
+import eggwright.desk.FarmDesk;
+import eggwright.invented.DemoSeason;
+import eggwright.store.DataFolder;
+import eggwright.store.SqliteEntryStore;
+import eggwright.wire.EntryCodec;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** Opens the desk: on the farm's own book, or on the invented farm's. */
+final class ServeCommands {
+    private static final OptionSpec PORT =
+            FarmCommand.option("port", "PORT", "0 for any free one; 4747 where not given");
+
+    private ServeCommands() {}
+
+    static CommandSpec serve() {
+        return FarmCommand.of(
+                "serve",
+                "The desk on the farm's own book, for this machine only.",
+                "eggwright serve --data farm",
+                command -> {
+                    try (var store = command.data().write()) {
+                        return open(
+                                command,
+                                store,
+                                "The book is in " + command.data().path() + ".");
+                    }
+                },
+                List.of(PORT));
+    }
+
+    static CommandSpec demo() {
+        return FarmCommand.of(
+                "demo",
+                "The desk on an invented farm in mid-season, in a throw-away folder.",
+                "eggwright demo",
+                ServeCommands::runDemo,
+                List.of(PORT));
+    }
+
+    private static int runDemo(FarmCommand command) {
+        try {
+            var folder = Files.createTempDirectory("eggwright-demo");
+            try {
+                var season = DemoSeason.of(Instant.now(), ZoneId.systemDefault());
+                try (var store = DataFolder.at(folder).write(season.farm())) {
+                    store.bringIn(season.entries());
+                    return open(
+                            command,
+                            store,
+                            "This is an invented farm. What you note here is thrown away when you stop.");
+                }
+            } finally {
+                remove(folder);
+            }
+        } catch (IOException refused) {
+            throw FarmCommands.refused(
+                    "No throw-away folder could be made (" + refused.getMessage() + "). Nothing was changed.");
+        }
+    }
+
+    private static void remove(Path folder) throws IOException {
+        try (var files = Files.walk(folder)) {
+            for (var file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(file);
+            }
+        }
+    }
+
+    private static int open(FarmCommand command, SqliteEntryStore store, String about) {
+        var port = command.given("port").orElse("4747");
+        if (!port.matches("\\d{1,5}") || Integer.parseInt(port) > 65535) {
+            throw FarmCommands.refused(
+                    "--port \"" + port + "\" is not a port. Nothing was done. Write a number from 0 to 65535.");
+        }
+        var setup = FarmDesk.setup(
+                store,
+                EntryCodec::write,
+                EntryCodec::version,
+                InstantSource.system(),
+                new SecureRandom(),
+                Integer.parseInt(port));
+        try (var desk = Desk.open(setup)) {
+            command.out().println("The desk is open at " + desk.address());
+            command.out().println(about + " Stop it with Ctrl and C.");
+            command.out().flush();
+            var stop = new CountDownLatch(1);
+            var done = new CountDownLatch(1);
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                stop.countDown();
+                try {
+                    done.await(5, java.util.concurrent.TimeUnit.SECONDS);
+                } catch (InterruptedException hurried) {
+                    Thread.currentThread().interrupt();
+                }
+            }));
+            try {
+                stop.await();
+            } finally {
+                done.countDown();
+            }
+            return Status.DONE;
+        } catch (DeskNotOpened taken) {
+            throw FarmCommands.refused(String.valueOf(taken.getMessage()));
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return Status.DONE;
+        }
+    }
+}

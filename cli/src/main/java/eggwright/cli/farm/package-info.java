@@ -1,0 +1,5 @@
+/** Commands on a farm's book. */
+@NullMarked
+package eggwright.cli.farm;
+
+import org.jspecify.annotations.NullMarked;
