@@ -69,13 +69,10 @@ public final class DataFolder {
             var channel = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             var lock = lock(channel);
             try {
-                return SqliteEntryStore.writing(
-                        folder.resolve(BOOK),
-                        new FarmId("farm-" + UUID.randomUUID().toString().substring(0, 8)),
-                        () -> {
-                            lock.release();
-                            channel.close();
-                        });
+                return SqliteEntryStore.writing(folder.resolve(BOOK), fresh, () -> {
+                    lock.release();
+                    channel.close();
+                });
             } catch (StoreFault fault) {
                 channel.close();
                 throw fault;

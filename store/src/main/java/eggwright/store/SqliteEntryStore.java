@@ -380,7 +380,10 @@ public final class SqliteEntryStore implements EntryStore {
     /** Writes the whole book to one file, while it may be in use. */
     void copyTo(Path file) {
         lock.lock();
-        try (var copy = connection.prepareStatement("vacuum into ?")) {
+        try (var statement = connection.createStatement();
+                var copy = connection.prepareStatement("vacuum into ?")) {
+            // A reader may not write its own book; the copy is another file.
+            statement.execute("pragma query_only = off");
             copy.setString(1, file.toString());
             copy.execute();
         } catch (SQLException refused) {

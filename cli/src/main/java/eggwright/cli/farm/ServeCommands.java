@@ -1,9 +1,10 @@
 package eggwright.cli.farm;
 
+import eggwright.book.store.EntryStore;
 import eggwright.cli.voice.Status;
 import eggwright.desk.Desk;
 import eggwright.desk.DeskNotOpened;
-import eggwright.desk.FarmDesk;
+import eggwright.desk.farm.FarmDesk;
 import eggwright.invented.DemoSeason;
 import eggwright.store.DataFolder;
 import eggwright.store.SqliteEntryStore;
@@ -59,7 +60,9 @@ final class ServeCommands {
             try {
                 var season = DemoSeason.of(Instant.now(), ZoneId.systemDefault());
                 try (var store = DataFolder.at(folder).write(season.farm())) {
-                    store.bringIn(season.entries());
+                    if (store.bringIn(season.entries()) instanceof EntryStore.Batch.NoneKept(var why)) {
+                        throw new IllegalStateException("The invented season was not kept: " + why.getFirst());
+                    }
                     return open(
                             command,
                             store,

@@ -65,7 +65,11 @@ final class SimulateCommand {
                 Answer.of()
                         .with("entries", season.entries().size())
                         .with("eggs_set", season.answers().eggs().count())
-                        .with("saleable", season.answers().saleable().values().stream().mapToInt(Integer::intValue).sum())
+                        .with(
+                                "saleable",
+                                season.answers().saleable().values().stream()
+                                        .mapToInt(Integer::intValue)
+                                        .sum())
                         .with("out", folder.toString()));
         return Status.DONE;
     }

@@ -118,6 +118,16 @@ final class Asks {
                 .withValue(asked.isEmpty() ? usual().word() : asked);
     }
 
+    /** In a row: only where it is not the species of the whole set. */
+    Field otherSpecies() {
+        var options = new ArrayList<Option>();
+        options.add(new Option("", around.say("choice.asAbove")));
+        for (var species : Species.values()) {
+            options.add(new Option(species.word(), species.word()));
+        }
+        return Field.Choice.list("other_species", label("other_species"), options);
+    }
+
     Species usual() {
         return around.picture().pens().values().stream()
                 .filter(p -> p.species() != null && p.closedOn() == null)

@@ -54,7 +54,10 @@ final class SettingForms {
                                         Line.day("laid_to", asks.label("laid_to"))
                                                 .optional(),
                                         asks.plain("mark").optional(),
-                                        asks.plain("places").optional()))),
+                                        asks.plain("places").optional(),
+                                        asks.plain("position").optional(),
+                                        asks.otherSpecies(),
+                                        asks.plain("other_machine").optional()))),
                 SettingForms::readSet,
                 SettingForms::writeSet,
                 Place.CURRENT_AND_WATER);
@@ -66,7 +69,7 @@ final class SettingForms {
         var species = r.species("species");
         var machine = r.nameOrNone("machine", MachineName::new);
         var lots = new LinkedHashMap<TrayName, List<Lot>>();
-        var sections = new LinkedHashMap<TrayName, @Nullable SectionName>();
+        var stands = new LinkedHashMap<TrayName, Stand>();
         var rows = r.rows("lot");
         if (rows.isEmpty()) {
             r.mend("lot", "set.noTrays");
@@ -83,15 +86,27 @@ final class SettingForms {
             var from = row.dayOrNone("laid_from");
             var to = row.dayOrNone("laid_to");
             var mark = row.isEmpty("mark") ? null : row.text("mark");
-            if (section != null || !sections.containsKey(tray)) {
-                sections.put(tray, section);
-            }
+            var other = row.nameOrNone("other_machine", MachineName::new);
+            var position = row.isEmpty("position") ? null : row.text("position");
+            var kind = row.isEmpty("other_species") ? species : row.species("other_species");
+            stands.putIfAbsent(tray, new Stand(other == null ? machine : other, section, position));
             lots.computeIfAbsent(tray, t -> new ArrayList<>())
-                    .add(new Lot(pen, species, from, to, Math.max(1, eggs), mark, places));
+                    .add(new Lot(pen, kind, from, to, Math.max(1, eggs), mark, places));
         }
         var loads = new ArrayList<LoadSet>();
-        lots.forEach((tray, mine) -> loads.add(new LoadSet(tray, machine, sections.get(tray), null, mine)));
+        lots.forEach((tray, mine) -> {
+            var stand = stands.getOrDefault(tray, Stand.NOWHERE);
+            loads.add(new LoadSet(tray, stand.machine(), stand.section(), stand.position(), mine));
+        });
         return new EggsSet(set, loads);
+    }
+
+    /** Where a load stands; the first row of a tray says it. */
+    private record Stand(
+            @Nullable MachineName machine,
+            @Nullable SectionName section,
+            @Nullable String position) {
+        static final Stand NOWHERE = new Stand(null, null, null);
     }
 
     private static List<Integer> places(FormReader row) {
@@ -109,16 +124,26 @@ final class SettingForms {
     }
 
     private static Written writeSet(EggsSet it) {
-        var written = new Written().name("set", it.set());
+        var first = it.loads().getFirst();
+        var usual = first.lots().getFirst().species();
+        var written = new Written()
+                .name("set", it.set())
+                .name("machine", first.machine())
+                .species(usual);
         int row = 0;
         for (var load : it.loads()) {
-            written.name("machine", load.machine());
             for (var lot : load.lots()) {
                 var at = "lot." + row + ".";
                 row++;
-                written.species(lot.species())
-                        .name(at + "tray", load.tray())
+                written.name(at + "tray", load.tray())
                         .name(at + "section", load.section())
+                        .text(at + "position", load.position())
+                        .name(
+                                at + "other_machine",
+                                java.util.Objects.equals(load.machine(), first.machine()) ? null : load.machine())
+                        .text(
+                                at + "other_species",
+                                lot.species() == usual ? "" : lot.species().word())
                         .name(at + "pen", lot.pen())
                         .whole(at + "eggs", lot.eggs())
                         .day(at + "laid_from", lot.laidFrom())

@@ -1,10 +1,10 @@
-package eggwright.desk;
+package eggwright.desk.farm;
 
 import eggwright.book.entry.Entry;
 import eggwright.book.entry.Payload;
 import eggwright.book.name.DeviceName;
 import eggwright.book.store.EntryStore;
-import eggwright.desk.farm.FarmPages;
+import eggwright.desk.Setup;
 import eggwright.desk.ledger.BookPages;
 import eggwright.desk.ledger.DoubtWords;
 import eggwright.desk.live.LiveBook;

@@ -1,0 +1,77 @@
+package eggwright.desk.note;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import eggwright.book.entry.PayloadKinds;
+import eggwright.book.fold.Ledger;
+import eggwright.desk.form.Field;
+import eggwright.desk.form.Typed;
+import eggwright.desk.words.Words;
+import eggwright.invented.season.Season;
+import eggwright.invented.truth.Truth;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+class EntryFormsTest {
+    private static final ZoneId ZONE = ZoneId.of("America/Chicago");
+    private static final Words WORDS = Words.beside(EntryForms.class, Locale.ENGLISH);
+
+    @Test
+    void everyKindThatAPersonNotes_hasAForm() {
+        var kinds = new TreeSet<>(PayloadKinds.words());
+        kinds.removeAll(List.of("replaced", "withdrawn"));
+        var forms = new TreeSet<String>();
+        EntryForms.all().forEach(f -> forms.add(f.kind()));
+        assertEquals(kinds, forms);
+    }
+
+    /** A season of entries, written as they would have been typed and read again, is the season. */
+    @Test
+    void whatIsWritten_isReadAsItWas() {
+        var seen = new TreeSet<String>();
+        for (var kept : Season.of(Truth.PLAIN, 3, LocalDate.of(2027, 3, 22)).entries()) {
+            var payload = kept.entry().payload();
+            var form = EntryForms.of(payload.kindWord());
+            if (form.isPresent() && !payload.kindWord().equals("incident")) {
+                var reader = new FormReader(form.get().written(payload), WORDS, ZONE);
+                assertEquals(payload, form.get().read(reader));
+                assertEquals(List.of(), reader.toMend());
+                seen.add(payload.kindWord());
+            }
+        }
+        assertTrue(seen.size() > 15, seen.toString());
+    }
+
+    @Test
+    void everyForm_opensWithAllItsWords_onAnEmptyBookAndOnAFullOne() {
+        var full = Ledger.of(
+                        Season.of(Truth.PLAIN, 3, LocalDate.of(2027, 3, 22)).entries())
+                .picture();
+        for (var picture : List.of(new Ledger().picture(), full)) {
+            var around = new Around(picture, ZonedDateTime.of(2027, 5, 3, 19, 0, 0, 0, ZONE), WORDS, Typed.nothing());
+            for (var form : EntryForms.all()) {
+                assertTrue(form.fields(around).stream().map(Field::label).noneMatch(String::isBlank), form.kind());
+                assertTrue(WORDS.knows("kind." + form.kind()), form.kind());
+                form.cautions().forEach(c -> assertTrue(WORDS.knows("caution." + c.word()), c.word()));
+            }
+        }
+    }
+
+    @Test
+    void everySlip_isSaidAtOnce_besideItsField() {
+        var reader = new FormReader(
+                Typed.of(Map.of("kept", "12.5", "laid_from", "yesterday", "laid_to", "", "species", "phesant")),
+                WORDS,
+                ZONE);
+        EntryForms.of("eggs-gathered").orElseThrow().read(reader);
+        var names = reader.toMend().stream().map(m -> m.name()).toList();
+        assertTrue(names.containsAll(List.of("kept", "laid_from", "laid_to", "species")), names.toString());
+    }
+}
