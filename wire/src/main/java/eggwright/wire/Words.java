@@ -1,9 +1,23 @@
 package eggwright.wire;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 
 /** The one rule by which names in the program become names in files. */
 final class Words {
+    private static final ClassValue<Map<String, Object>> ENUMS = new ClassValue<>() {
+        @Override
+        protected Map<String, Object> computeValue(Class<?> type) {
+            var words = new LinkedHashMap<String, Object>();
+            for (var constant : type.getEnumConstants()) {
+                words.put(of((Enum<?>) constant), constant);
+            }
+            return Collections.unmodifiableMap(words);
+        }
+    };
+
     private Words() {}
 
     /** {@code laidFrom} becomes {@code laid_from}. */
@@ -20,8 +34,16 @@ final class Words {
         return out.toString();
     }
 
-    /** {@code BIRDS_IN} becomes {@code birds_in}. */
+    /**
+     * {@code BIRDS_IN} becomes {@code birds_in}. Enums that have a {@code word()} of their own say the same, as
+     * {@code WordsTest} checks.
+     */
     static String of(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The constants of an enum by their words, in order. */
+    static Map<String, Object> in(Class<?> type) {
+        return ENUMS.get(type);
     }
 }

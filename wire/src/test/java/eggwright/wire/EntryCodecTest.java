@@ -4,47 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import eggwright.book.entry.Finding;
-import eggwright.book.entry.FindingCount;
-import eggwright.book.entry.Looked;
 import eggwright.book.entry.UnknownPayload;
-import eggwright.invented.season.Season;
-import eggwright.invented.truth.Truth;
 import eggwright.testkit.walls.Walls;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class EntryCodecTest {
     private static final String LOOK = """
             {"id":"01976b2e-7c00-7000-8000-000000000001","farm":"Fallow End","kind":"%s",\
             "happened":"2027-04-13T19:00-05:00","noted":"2027-04-13T19:01-05:00","who":"Wren","device":"desk",\
             "origin":"noted","payload_version":%d,"payload":%s}""";
-
-    @Test
-    void everyEntryOfASeason_comesBackAsItWas() {
-        var kinds = new TreeSet<String>();
-        for (var kept : Season.of(Truth.PLAIN, 7, LocalDate.of(2027, 3, 22)).entries()) {
-            var written = EntryCodec.write(kept.entry());
-            var read = assertInstanceOf(ReadEntry.Whole.class, EntryCodec.read(written), written);
-            assertEquals(kept.entry(), read.entry());
-            assertEquals(written, EntryCodec.write(read.entry()));
-            kinds.add(kept.entry().payload().kindWord());
-        }
-        assertTrue(kinds.size() > 15, kinds.toString());
-    }
-
-    @Test
-    void look_ofTheFirstVersion_isReadUpwards() {
-        var json = LOOK.formatted(
-                "looked", 1, "{\"scope\":{\"set\":\"14\",\"tray\":\"7\"},\"removed\":{\"clear\":5,\"dead\":1}}");
-        var read = assertInstanceOf(ReadEntry.Whole.class, EntryCodec.read(json));
-        var look = assertInstanceOf(Looked.class, read.entry().payload());
-        assertEquals(
-                List.of(FindingCount.removed(Finding.CLEAR, 5), FindingCount.removed(Finding.DEAD, 1)),
-                look.findings());
-    }
 
     @Test
     void unknownKind_isCarriedAlong() {
@@ -66,6 +36,64 @@ class EntryCodecTest {
         var species = LOOK.formatted("eggs-counted", 1, "{\"species\":\"phesant\",\"eggs\":4}");
         var wrong = assertInstanceOf(ReadEntry.Malformed.class, EntryCodec.read(species));
         assertTrue(wrong.reason().contains("Did you mean pheasant?"), wrong.reason());
+    }
+
+    @Test
+    void newerVersion_ofAKnownKind_isCarriedAlong() {
+        var json = LOOK.formatted("looked", 9, "{\"scope\":7,\"weight\":1.50,\"big\":123456789012345678901234567890}");
+        var read = assertInstanceOf(ReadEntry.Whole.class, EntryCodec.read(json));
+        assertInstanceOf(UnknownPayload.class, read.entry().payload());
+        assertEquals("looked", read.entry().payload().kindWord());
+        assertEquals(json, EntryCodec.write(read.entry()));
+    }
+
+    @Test
+    void unknownFields_arePassedOver() {
+        var json = LOOK.formatted("eggs-counted", 1, "{\"species\":\"pheasant\",\"eggs\":4,\"mood\":\"good\"}")
+                .replace("\"who\"", "\"weather\":{\"rain\":true},\"who\"");
+        assertInstanceOf(ReadEntry.Whole.class, EntryCodec.read(json));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"eggs\":4 | \"eggs\":4.5 | Field eggs is 4.5; it should be a whole number.",
+                "\"eggs\":4 | \"eggs\":-1 | Eggs is -1; it is a whole number from 0 to 1000000.",
+                "\"eggs\":4 | \"egg\":4 | Field eggs is missing.",
+                "\"eggs\":4 | \"eggs\":4,\"eggs\":5 | Field eggs is written twice. Write each field once.",
+                "\"desk\" | 7 | Field device is 7; it should be text.",
+                "\"noted\",\"payload | \"guessed\",\"payload | Field origin is \"guessed\"; it should be one of noted, imported.",
+                "\"payload_version\":1 | \"payload_version\":0 | Field payload_version is 0; it should be a whole number from 1.",
+                "-05:00\",\"noted | \",\"noted | Field happened is \"2027-04-13T19:00\"; it should be an instant with its offset, such as 2027-04-05T08:00-05:00.",
+                "}} | }}} | This line is not JSON (see column 265). An entry is a JSON object on one line.",
+                "}} | }} {} | This line goes on after the JSON object. Write one entry a line.",
+                "\"Wren\" | \"\\ud83e\" | This line holds half a character (character 1 of a text). Write the text again.",
+            })
+    void malformed_saysWhatWouldBeRight(String right, String wrong, String reason) {
+        var json = LOOK.formatted("eggs-counted", 1, "{\"species\":\"pheasant\",\"eggs\":4}");
+        assertTrue(json.contains(right), json);
+        assertEquals(new ReadEntry.Malformed(reason), EntryCodec.read(json.replace(right, wrong)));
+    }
+
+    @Test
+    void malformed_namesThePathInside() {
+        var json = LOOK.formatted(
+                "looked",
+                2,
+                "{\"scope\":{\"set\":\"14\"},\"findings\":[{\"finding\":\"blank\",\"seen\":1,\"removed\":0,\"kept_to_open\":0}],\"removed_unsorted\":0}");
+        assertEquals(
+                new ReadEntry.Malformed(
+                        "Field findings[0].finding is \"blank\"; it should be one of clear, blood_ring, "
+                                + "dead, live, doubtful, cracked, rot, wrong_end_up."),
+                EntryCodec.read(json));
+    }
+
+    @Test
+    void payloadThatIsNoObject_isMalformed_evenOfAnUnknownKind() {
+        assertEquals(
+                new ReadEntry.Malformed("Field payload is [1]; it should be an object."),
+                EntryCodec.read(LOOK.formatted("moon-seen", 1, "[1]")));
     }
 
     @Test
