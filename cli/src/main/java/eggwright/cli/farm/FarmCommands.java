@@ -28,6 +28,7 @@ public final class FarmCommands {
         var all = new LinkedHashMap<String, Supplier<CommandSpec>>();
         all.put("demo", ServeCommands::demo);
         all.put("serve", ServeCommands::serve);
+        all.put("import", ImportCommand::spec);
         all.put("report", ReportCommand::spec);
         all.put("forecast", ForecastCommand::spec);
         all.put("export", FarmCommands::export);

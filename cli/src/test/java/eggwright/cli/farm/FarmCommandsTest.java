@@ -58,6 +58,36 @@ class FarmCommandsTest {
         assertEquals("", said());
     }
 
+    /**
+     * Gonzalez-Redondo and others, red-legged partridge, hatch-phase temperature trial (Brazilian J Poultry Science, about
+     * 2014; counts derived from the printed percentages): 150 set, 74.7 % fertile, 85.7 % of fertile hatched.
+     */
+    @Test
+    void publishedTrial_isImported_andGivesThePublishedPercentages() throws Exception {
+        var file = folder.resolve("trial.csv");
+        java.nio.file.Files.writeString(file, """
+                set,set_on,species,tray,eggs,candled_on,clear,transferred_on,transferred,hatched_on,saleable
+                1,2013-05-06,red-legged partridge,1,150,2013-05-13,38,2013-05-26,112,2013-05-30,96
+                """);
+        var data = folder.resolve("trial").toString();
+        assertEquals(0, run("import", "season", file.toString(), "--data", data), err.toString(StandardCharsets.UTF_8));
+        assertEquals(0, run("import", "season", file.toString(), "--data", data), "the same file again adds nothing");
+        assertEquals(0, run("report", "--by", "set", "--json", "--data", data));
+        assertTrue(said().contains("\"fertility\":{\"successes\":112,\"trials\":150,\"estimate_pct\":74.6"), said());
+        assertTrue(
+                said().contains("\"hatch_of_fertile\":{\"successes\":96,\"trials\":112,\"estimate_pct\":85.7"), said());
+    }
+
+    @Test
+    void badRow_isNamed_andNothingIsWritten() throws Exception {
+        var file = folder.resolve("bad.csv");
+        java.nio.file.Files.writeString(file, "set,set_on,species,tray,eggs\n1,2027-04-05,phesant,7,12.5\n");
+        var data = folder.resolve("bad").toString();
+        assertEquals(2, run("import", "season", file.toString(), "--data", data));
+        var message = err.toString(StandardCharsets.UTF_8);
+        assertTrue(message.contains("row 2") && message.contains("pheasant"), message);
+    }
+
     @Test
     void unknownDimension_isRefused() {
         assertEquals(2, run("report", "--by", "colour", "--data", folder.toString()));

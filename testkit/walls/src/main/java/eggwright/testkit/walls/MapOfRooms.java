@@ -42,8 +42,9 @@ public final class MapOfRooms {
             Map.entry("invented", Set.of("book", "stats", "trade")),
             Map.entry("wire", Set.of("book", "trade")),
             Map.entry("store", Set.of("book", "wire")),
-            Map.entry("desk", with(CORE, "wire")),
-            Map.entry("cli", with(CORE, "wire", "store", "desk")),
+            Map.entry("sheet", Set.of("wire", "book", "trade")),
+            Map.entry("desk", with(CORE, "wire", "sheet")),
+            Map.entry("cli", with(CORE, "wire", "store", "sheet", "desk")),
             Map.entry("testkit-walls", Set.of()),
             Map.entry("testkit-contracts", Set.of("book")));
 

@@ -1,0 +1,101 @@
+package eggwright.cli.farm;
+
+import eggwright.book.fold.Ledger;
+import eggwright.book.name.PersonName;
+import eggwright.book.store.EntryStore;
+import eggwright.cli.answer.Answer;
+import eggwright.cli.answer.Value;
+import eggwright.cli.voice.Status;
+import eggwright.sheet.problem.Problem;
+import eggwright.sheet.season.Importing;
+import eggwright.sheet.season.SeasonImport;
+import eggwright.sheet.season.SeasonRead;
+import eggwright.sheet.season.Warning;
+import eggwright.sheet.table.Table;
+import eggwright.sheet.table.TableRead;
+import eggwright.sheet.table.TableReader;
+import eggwright.store.SqliteEntryStore;
+import eggwright.wire.EntryCodec;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Reads a season's sheet into the book, all or nothing. */
+final class ImportCommand {
+    private static final String SEASON = "season";
+
+    private ImportCommand() {}
+
+    static CommandSpec spec() {
+        return FarmCommand.of(
+                "import",
+                "Reads a spreadsheet into the book, all or nothing.",
+                "eggwright import season last-year.csv --data farm",
+                ImportCommand::run,
+                List.of(FarmCommand.option("who", "NAME", "who imports it; import where not given")),
+                "KIND",
+                "FILE");
+    }
+
+    private static int run(FarmCommand command) {
+        if (!command.word(0).equals(SEASON)) {
+            throw FarmCommands.refused("\"" + command.word(0)
+                    + "\" is not a kind of file that can be imported. Nothing was done. Write season.");
+        }
+        return switch (TableReader.read(Path.of(command.word(1)))) {
+            case TableRead.Refused(var problems, int beyond) -> refused(command, problems, beyond);
+            case TableRead.Read(var table) -> season(command, table);
+        };
+    }
+
+    private static int season(FarmCommand command, Table table) {
+        try (var store = command.data().write()) {
+            var book = store.all();
+            var zone = Ledger.of(book).picture().farm().habits().zone();
+            var into = new Importing(
+                    store.farm(),
+                    zone,
+                    new PersonName(command.given("who").orElse("import")),
+                    OffsetDateTime.now(zone),
+                    EntryCodec::write);
+            return switch (SeasonImport.read(table, into, book)) {
+                case SeasonRead.Refused(var problems, int beyond) -> refused(command, problems, beyond);
+                case SeasonRead.Entries entries -> keep(command, store, entries);
+            };
+        }
+    }
+
+    private static int keep(FarmCommand command, SqliteEntryStore store, SeasonRead.Entries entries) {
+        return switch (store.appendAll(entries.offered(), Instant.now())) {
+            case EntryStore.Batch.NoneKept(var why) -> {
+                command.err().println("The book did not take the file: " + why.getFirst() + ". Nothing was imported.");
+                yield Status.WRONG_INPUT;
+            }
+            case EntryStore.Batch.AllKept kept -> {
+                entries.warnings().forEach(w -> command.err().println(w.words()));
+                Say.answer(
+                        command,
+                        Answer.of()
+                                .with("new_rows", entries.newRows())
+                                .with("known_rows", entries.knownRows())
+                                .with(
+                                        "warnings",
+                                        Value.texts(entries.warnings().stream()
+                                                .map(Warning::words)
+                                                .toList())));
+                yield Status.DONE;
+            }
+        };
+    }
+
+    private static int refused(FarmCommand command, List<Problem> problems, int beyond) {
+        problems.forEach(p -> command.err().println(p.words()));
+        if (beyond > 0) {
+            command.err().println("And " + beyond + " more.");
+        }
+        command.err().println("Nothing was imported. Mend the file, then import it again.");
+        return Status.WRONG_INPUT;
+    }
+}
