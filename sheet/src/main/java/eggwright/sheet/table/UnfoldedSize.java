@@ -39,7 +39,7 @@ enum UnfoldedSize {
         int state = from;
         for (int i = 0; i < n; i++) {
             int c = buffer[i];
-            if (state >= 3 && (c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z')) {
+            if (state >= 3 && ((c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'))) {
                 if (++state > 3 + MOST_LETTERS) {
                     throw new IOException("a cell whose name has more than " + MOST_LETTERS + " letters");
                 }
