@@ -4,6 +4,7 @@ import eggwright.sheet.problem.Problems;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Optional;
 
 /** Puts a table together row by row, whatever it is read from, and finds what is wrong with its shape. */
 final class TableBuilding {
@@ -99,16 +100,17 @@ final class TableBuilding {
         for (int i = 0; i < used; i++) {
             var cell = cells.get(i);
             var name = cell.shown();
+            var before = Optional.ofNullable(seen.putIfAbsent(name, i));
             if (!(cell instanceof Cell.Text)) {
                 problems.add(1, Table.letters(i), name, "is a formula", "Write the column's name itself.");
             } else if (name.isEmpty()) {
                 problems.add(1, Table.letters(i), null, "has no name", "Name the column, or take it out.");
-            } else if (seen.putIfAbsent(name, i) instanceof Integer before) {
+            } else if (before.isPresent()) {
                 problems.add(
                         1,
                         name,
                         null,
-                        "stands twice, as columns " + Table.letters(before) + " and " + Table.letters(i),
+                        "stands twice, as columns " + Table.letters(before.get()) + " and " + Table.letters(i),
                         "Keep one of them.");
             }
             header.add(name);

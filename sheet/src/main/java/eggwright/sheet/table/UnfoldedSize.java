@@ -44,7 +44,7 @@ enum UnfoldedSize {
                     throw new IOException("a cell whose name has more than " + MOST_LETTERS + " letters");
                 }
             } else {
-                state = c == 'r' ? 1 : state == 1 && c == '=' ? 2 : state == 2 && (c == '"' || c == '\'') ? 3 : 0;
+                state = c == 'r' ? 1 : (state == 1 && c == '=') ? 2 : state == 2 && (c == '"' || c == '\'') ? 3 : 0;
             }
         }
         return state;
