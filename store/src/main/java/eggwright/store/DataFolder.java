@@ -1,13 +1,12 @@
 package eggwright.store;
 
 import eggwright.book.name.FarmId;
+import eggwright.store.StoreFault.Why;
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.UUID;
 
 /**
@@ -16,7 +15,6 @@ import java.util.UUID;
  */
 public final class DataFolder {
     static final String BOOK = "book.sqlite";
-    private static final String LOCK = "writer.lock";
 
     private final Path folder;
 
@@ -33,20 +31,62 @@ public final class DataFolder {
     }
 
     public boolean hasBook() {
-        return Files.isRegularFile(folder.resolve(BOOK));
+        return Files.exists(book());
+    }
+
+    Path book() {
+        return folder.resolve(BOOK);
     }
 
     /**
-     * Opens the book for reading beside whoever writes.
+     * Opens the book for reading beside whoever writes. What is appended to it answers that it was not saved.
      *
-     * @throws StoreFault if there is no book, or it is of a newer version
+     * @throws StoreFault if there is no book, it is of another version, or it is damaged
      */
     public SqliteEntryStore read() {
         if (!hasBook()) {
-            throw new StoreFault("There is no book in " + folder
-                    + ". Nothing was changed. Name the farm's folder with --data, or begin one with serve or import.");
+            throw new StoreFault(
+                    Why.NO_BOOK,
+                    "There is no book in " + folder
+                            + ". Nothing was changed. Name the farm's folder with --data, or begin one with serve or import.");
         }
-        return SqliteEntryStore.reading(folder.resolve(BOOK));
+        return reading(book());
+    }
+
+    static SqliteEntryStore reading(Path file) {
+        int version = BookFile.version(file);
+        if (version < Migrations.VERSION) {
+            throw new StoreFault(
+                    Why.OLDER_BOOK,
+                    file + " was made by an older Eggwright (version " + version
+                            + "). Nothing was changed. Start serve on its folder once, which brings it up.");
+        }
+        try {
+            return reading(file, Readers.beside(file), Connections.reading(file));
+        } catch (SQLException fault) {
+            return readingStill(file, fault);
+        }
+    }
+
+    /** From a place where nothing can be made, such as a write-protected stick, provided no log lies beside the file. */
+    private static SqliteEntryStore readingStill(Path file, SQLException first) {
+        try {
+            if (!BookFile.hasLog(file) && !Files.isWritable(file.resolveSibling("."))) {
+                return reading(file, Readers.ofStillFile(file), Connections.readingStill(file));
+            }
+        } catch (SQLException | IOException second) {
+            first.addSuppressed(second);
+        }
+        throw unreadable(file, first);
+    }
+
+    private static SqliteEntryStore reading(Path file, Readers readers, Connection connection) throws SQLException {
+        try {
+            return new SqliteEntryStore(file, farm(file, connection), new Writer(connection), readers, () -> {});
+        } catch (SQLException | RuntimeException fault) {
+            connection.close();
+            throw fault;
+        }
     }
 
     /**
@@ -55,52 +95,71 @@ public final class DataFolder {
      * @throws StoreFault if another program writes here, the folder cannot be written, or the book is of a newer version
      */
     public SqliteEntryStore write() {
-        return write(new FarmId("farm-" + UUID.randomUUID().toString().substring(0, 8)));
-    }
-
-    /**
-     * The same, with the name that a fresh book gives its farm.
-     *
-     * @throws StoreFault as {@link #write()}
-     */
-    public SqliteEntryStore write(FarmId fresh) {
+        if (hasBook()) {
+            BookFile.version(book());
+        }
         try {
             Files.createDirectories(folder);
-            var channel = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            var lock = lock(channel);
+            var lock = WriterLock.of(folder);
             try {
-                return SqliteEntryStore.writing(folder.resolve(BOOK), fresh, () -> {
-                    lock.release();
-                    channel.close();
-                });
-            } catch (StoreFault fault) {
-                channel.close();
+                if (!hasBook()) {
+                    FreshBook.make(
+                            book(),
+                            new FarmId("farm-" + UUID.randomUUID().toString().substring(0, 8)));
+                }
+                return writing(lock);
+            } catch (IOException | RuntimeException fault) {
+                lock.letGo();
                 throw fault;
             }
         } catch (IOException refused) {
-            throw new StoreFault(
-                    "The folder " + folder + " cannot be written (" + refused.getMessage()
-                            + "). Nothing was changed. Name another with --data, or give leave to write there.",
-                    refused);
+            throw notWritable(refused);
         }
     }
 
-    private FileLock lock(FileChannel channel) throws IOException {
+    private SqliteEntryStore writing(WriterLock lock) {
+        int version = BookFile.version(book());
         try {
-            var lock = channel.tryLock();
-            if (lock != null) {
-                return lock;
+            var connection = Connections.writing(book());
+            try {
+                Migrations.apply(connection, version);
+                return new SqliteEntryStore(
+                        book(), farm(book(), connection), new Writer(connection), Readers.beside(book()), lock::letGo);
+            } catch (SQLException | RuntimeException fault) {
+                connection.close();
+                throw fault;
             }
-        } catch (OverlappingFileLockException here) {
-            channel.close();
-            throw new StoreFault(taken(), here);
+        } catch (SQLException fault) {
+            throw unreadable(book(), fault);
         }
-        channel.close();
-        throw new StoreFault(taken());
     }
 
-    private String taken() {
-        return "Another Eggwright is writing the book in " + folder
-                + ". Nothing was changed. Use the desk that is open, or stop it first.";
+    StoreFault notWritable(IOException refused) {
+        return new StoreFault(
+                Why.NOT_WRITABLE,
+                "The folder " + folder + " cannot be written (" + Reasons.of(refused)
+                        + "). Nothing was changed. Name another with --data, or give leave to write there.",
+                refused);
+    }
+
+    private static FarmId farm(Path file, Connection connection) throws SQLException {
+        try (var select = connection.createStatement();
+                var rows = select.executeQuery("select farm from farm")) {
+            if (rows.next()) {
+                return new FarmId(rows.getString(1));
+            }
+        }
+        throw new StoreFault(
+                Why.DAMAGED,
+                file
+                        + " names no farm. Nothing was changed. Keep it, and restore the last backup into an empty folder.");
+    }
+
+    private static StoreFault unreadable(Path file, SQLException fault) {
+        return new StoreFault(
+                Why.DAMAGED,
+                file + " could not be opened (" + Reasons.of(fault)
+                        + "). Nothing was changed. Keep it, and restore the last backup into an empty folder.",
+                fault);
     }
 }

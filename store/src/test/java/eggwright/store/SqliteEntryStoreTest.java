@@ -1,188 +1,115 @@
 package eggwright.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import eggwright.book.entry.EggsCounted;
 import eggwright.book.entry.Entry;
-import eggwright.book.entry.Origin;
-import eggwright.book.name.DeviceName;
-import eggwright.book.name.EntryId;
-import eggwright.book.name.FarmId;
-import eggwright.book.name.PenName;
-import eggwright.book.name.PersonName;
 import eggwright.book.store.EntryStore;
 import eggwright.book.store.Offered;
 import eggwright.book.store.Outcome;
 import eggwright.book.store.Refusal;
+import eggwright.testkit.contracts.EntryStoreContract;
+import eggwright.testkit.contracts.Notes;
 import eggwright.testkit.walls.Walls;
-import eggwright.trade.Species;
 import eggwright.wire.EntryCodec;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.DriverManager;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class SqliteEntryStoreTest {
+class SqliteEntryStoreTest extends EntryStoreContract {
     private static final Instant NOW = Instant.parse("2027-04-13T12:00:00Z");
-    private static final OffsetDateTime EVENING = OffsetDateTime.parse("2027-04-13T19:00-05:00");
 
     @TempDir
     private Path folder;
 
-    private static Offered count(FarmId farm, int id, int eggs) {
-        var entry = new Entry(
-                EntryId.of(1000, 0, id),
-                farm,
-                EVENING,
-                EVENING,
-                new PersonName("Wren"),
-                new DeviceName("desk"),
-                Origin.NOTED,
-                new EggsCounted(new PenName("4"), Species.PHEASANT, eggs),
-                1);
-        return new Offered(entry, EntryCodec.write(entry), Duration.ZERO);
+    @Override
+    protected EntryStore fresh() {
+        return DataFolder.at(folder).write();
+    }
+
+    @Override
+    protected EntryStore reopened(EntryStore store) {
+        store.close();
+        return DataFolder.at(folder).write();
+    }
+
+    @Override
+    protected String write(Entry entry) {
+        return EntryCodec.write(entry);
+    }
+
+    private Offered remark(EntryStore store, int number) {
+        var entry = Notes.remark(store.farm(), number, "The hens lay well. ".repeat(90));
+        return new Offered(entry, write(entry), Duration.ZERO);
     }
 
     @Test
-    void append_survivesClosing_andTheSameEntryIsKeptOnce() {
-        var data = DataFolder.at(folder);
-        try (var store = data.write()) {
-            assertInstanceOf(Outcome.Added.class, store.append(count(store.farm(), 1, 54), NOW));
-            assertInstanceOf(Outcome.KeptBefore.class, store.append(count(store.farm(), 1, 54), NOW));
-        }
-        try (var store = data.read()) {
-            assertEquals(1, store.count());
+    void append_saysNotSaved_whenTheDiskIsFull_andGoesOnWhenThereIsRoom() throws Exception {
+        try (var store = DataFolder.at(folder).write()) {
+            store.append(remark(store, 0), NOW);
+            store.writer().alone("pragma max_page_count = 20");
+            int number = 1;
+            while (store.append(remark(store, number), NOW) instanceof Outcome.Added) {
+                number++;
+            }
+            long kept = store.count();
+            assertEquals(number, kept);
             assertEquals(
-                    count(store.farm(), 1, 54).entry(), store.all().getFirst().entry());
-            assertEquals(NOW, store.all().getFirst().received());
+                    new Outcome.Refused(new Refusal.NotSaved("the disk is full")),
+                    store.append(remark(store, number), NOW));
+            store.writer().alone("pragma max_page_count = 100000");
+            assertInstanceOf(Outcome.Added.class, store.append(remark(store, number), NOW));
+            assertEquals(kept + 1, store.count());
+            assertEquals(List.of(), Backups.verify(store).faults());
         }
     }
 
     @Test
-    void otherContent_andOtherFarms_areRefused_andNothingIsOverwritten() {
-        try (var store = DataFolder.at(folder).write()) {
-            store.append(count(store.farm(), 1, 54), NOW);
-            var other = assertInstanceOf(Outcome.Refused.class, store.append(count(store.farm(), 1, 55), NOW));
-            assertInstanceOf(Refusal.OtherContent.class, other.why());
-            var farm =
-                    assertInstanceOf(Outcome.Refused.class, store.append(count(new FarmId("elsewhere"), 2, 55), NOW));
-            assertInstanceOf(Refusal.OtherFarm.class, farm.why());
-            assertEquals(1, store.count());
+    void append_saysNotSaved_whenOpenedForReading() {
+        var data = DataFolder.at(folder);
+        try (var store = data.write();
+                var reader = data.read()) {
+            store.append(remark(store, 0), NOW);
+            assertEquals(
+                    new Outcome.Refused(
+                            new Refusal.NotSaved("the book cannot be written: it is read-only, or was moved away")),
+                    reader.append(remark(store, 1), NOW));
+            assertEquals(1, reader.count());
         }
     }
 
     @Test
-    void batch_isKeptWhole_orNotAtAll() {
+    void reader_seesTheBookAsItWas_whileTheWriterGoesOn() {
         try (var store = DataFolder.at(folder).write()) {
-            store.append(count(store.farm(), 1, 54), NOW);
-            var farm = store.farm();
+            store.append(remark(store, 0), NOW);
+            store.append(remark(store, 1), NOW);
+            var seen = new ArrayList<Integer>();
+            store.eachWritten((kept, written) -> {
+                seen.add(seen.size());
+                store.append(remark(store, 10 + seen.size()), NOW);
+            });
+            assertEquals(2, seen.size());
+            assertEquals(4, store.count());
+        }
+    }
+
+    @Test
+    void lookOfAnOlderForm_isTheSameEntry_whenSentAgainInTheNewForm() {
+        try (var store = DataFolder.at(folder).write()) {
+            var old = """
+                    {"id":"01976b2e-7c00-7000-8000-000000000001","farm":"%s","kind":"looked",\
+                    "happened":"2027-04-13T19:00-05:00","noted":"2027-04-13T19:01-05:00","who":"Wren","device":"phone",\
+                    "origin":"noted","payload_version":1,\
+                    "payload":{"scope":{"set":"14","tray":"7"},"removed":{"clear":5}}}""".formatted(store.farm());
+            var entry = ((eggwright.wire.ReadEntry.Whole) EntryCodec.read(old)).entry();
+            assertInstanceOf(Outcome.Added.class, store.append(new Offered(entry, old, Duration.ZERO), NOW));
             assertInstanceOf(
-                    EntryStore.Batch.NoneKept.class,
-                    store.appendAll(List.of(count(farm, 2, 1), count(farm, 1, 55)), NOW));
-            assertEquals(1, store.count());
-            assertInstanceOf(
-                    EntryStore.Batch.AllKept.class,
-                    store.appendAll(List.of(count(farm, 2, 1), count(farm, 1, 54)), NOW));
-            assertEquals(2, store.count());
-        }
-    }
-
-    @Test
-    void secondWriter_saysSo_andReadersRunBeside() {
-        var data = DataFolder.at(folder);
-        try (var store = data.write()) {
-            store.append(count(store.farm(), 1, 54), NOW);
-            var fault = assertThrows(StoreFault.class, data::write);
-            assertTrue(String.valueOf(fault.getMessage()).contains("Another Eggwright"));
-            try (var reader = data.read()) {
-                assertEquals(1, reader.count());
-            }
-        }
-        data.write().close();
-    }
-
-    @Test
-    void folderWithoutABook_isRefusedForReading_andNothingIsMade() {
-        var empty = folder.resolve("empty");
-        assertThrows(StoreFault.class, () -> DataFolder.at(empty).read());
-        assertFalse(Files.exists(empty));
-    }
-
-    @Test
-    void newerBook_isRefused_andNotTouched() throws Exception {
-        var data = DataFolder.at(folder);
-        data.write().close();
-        var file = folder.resolve(DataFolder.BOOK);
-        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + file);
-                var statement = connection.createStatement()) {
-            statement.execute("pragma journal_mode = delete");
-            statement.execute("pragma user_version = 99");
-        }
-        var before = Files.readAllBytes(file);
-        assertThrows(StoreFault.class, data::write);
-        assertEquals(java.util.Arrays.hashCode(before), java.util.Arrays.hashCode(Files.readAllBytes(file)));
-    }
-
-    @Test
-    void backup_isProvedEqual_andComesBack() {
-        var data = DataFolder.at(folder.resolve("book"));
-        var copy = folder.resolve("stick.eggwright");
-        String digest;
-        try (var store = data.write()) {
-            for (int i = 0; i < 50; i++) {
-                store.append(count(store.farm(), i, i), NOW);
-            }
-            digest = Backups.backUp(store, copy).digest();
-            assertThrows(StoreFault.class, () -> Backups.backUp(store, copy));
-        }
-        var back = Backups.restore(copy, DataFolder.at(folder.resolve("again")));
-        assertEquals(digest, back.digest());
-        assertEquals(50, back.entries());
-        assertThrows(StoreFault.class, () -> Backups.restore(copy, data));
-    }
-
-    @Test
-    void verify_namesTheEntryThatWasChanged() throws Exception {
-        var data = DataFolder.at(folder);
-        try (var store = data.write()) {
-            store.append(count(store.farm(), 1, 54), NOW);
-        }
-        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve(DataFolder.BOOK));
-                var statement = connection.createStatement()) {
-            statement.execute("update entry set written = replace(written, '54', '45')");
-        }
-        try (var store = data.read()) {
-            var verified = Backups.verify(store);
-            assertFalse(verified.isWhole());
-            assertTrue(verified.faults().getFirst().contains("is not as it was received"));
-        }
-    }
-
-    @Test
-    void manyThreads_appendEachEntryOnce() throws Exception {
-        try (var store = DataFolder.at(folder).write()) {
-            var threads = new ArrayList<Thread>();
-            for (int t = 0; t < 8; t++) {
-                threads.add(Thread.ofVirtual().start(() -> {
-                    for (int i = 0; i < 25; i++) {
-                        store.append(count(store.farm(), i, i), NOW);
-                    }
-                }));
-            }
-            for (var thread : threads) {
-                thread.join();
-            }
-            assertEquals(25, store.count());
+                    Outcome.KeptBefore.class,
+                    store.append(new Offered(entry, EntryCodec.write(entry), Duration.ZERO), NOW));
         }
     }
 
