@@ -95,6 +95,15 @@ public final class DataFolder {
      * @throws StoreFault if another program writes here, the folder cannot be written, or the book is of a newer version
      */
     public SqliteEntryStore write() {
+        return write(new FarmId("farm-" + UUID.randomUUID().toString().substring(0, 8)));
+    }
+
+    /**
+     * The same, with the name that a fresh book gives its farm.
+     *
+     * @throws StoreFault as {@link #write()}
+     */
+    public SqliteEntryStore write(FarmId fresh) {
         if (hasBook()) {
             BookFile.version(book());
         }
@@ -103,9 +112,7 @@ public final class DataFolder {
             var lock = WriterLock.of(folder);
             try {
                 if (!hasBook()) {
-                    FreshBook.make(
-                            book(),
-                            new FarmId("farm-" + UUID.randomUUID().toString().substring(0, 8)));
+                    FreshBook.make(book(), fresh);
                 }
                 return writing(lock);
             } catch (IOException | RuntimeException fault) {

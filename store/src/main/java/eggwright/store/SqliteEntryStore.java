@@ -7,6 +7,8 @@ import eggwright.book.store.Offered;
 import eggwright.book.store.Outcome;
 import eggwright.book.store.Refusal;
 import eggwright.store.StoreFault.Why;
+import eggwright.wire.BookLines;
+import eggwright.wire.EntryCodec;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -59,21 +61,45 @@ public final class SqliteEntryStore implements EntryStore {
 
     @Override
     public Batch appendAll(List<Offered> offered, Instant received) {
+        return take(offered.stream().map(one -> new Arrival(one, received)).toList());
+    }
+
+    /**
+     * Brings in entries that were received elsewhere, each with its own time of receipt: a simulated season, another
+     * book. All or none.
+     */
+    public Batch bringIn(List<Kept> entries) {
+        return take(entries.stream()
+                .map(kept -> arrival(kept, EntryCodec.write(kept.entry())))
+                .toList());
+    }
+
+    /** The same, from the lines of an exported book, each entry's text as it lay there. */
+    public Batch bringInLines(List<BookLines.Line.Whole> lines) {
+        return take(
+                lines.stream().map(line -> arrival(line.kept(), line.written())).toList());
+    }
+
+    private record Arrival(Offered offered, Instant received) {}
+
+    private static Arrival arrival(Kept kept, String written) {
+        return new Arrival(new Offered(kept.entry(), written, kept.clockOffset()), kept.received());
+    }
+
+    private Batch take(List<Arrival> arrivals) {
         try {
-            return writer.inOneGo(connection -> offer(connection, offered, received));
+            return writer.inOneGo(connection -> offer(connection, arrivals));
         } catch (SQLException fault) {
             return new Batch.NoneKept(List.of(new Refusal.NotSaved(Reasons.of(fault))));
         }
     }
 
-    private Writer.Done<Batch> offer(Connection connection, List<Offered> offered, Instant received)
-            throws SQLException {
+    private Writer.Done<Batch> offer(Connection connection, List<Arrival> arrivals) throws SQLException {
         var outcomes = new ArrayList<Outcome>();
         var refusals = new ArrayList<Refusal>();
         long last = EntryRows.last(connection, farm);
-        for (var one : offered) {
-            var outcome = offer(connection, last + 1, one, received);
-            switch (outcome) {
+        for (var one : arrivals) {
+            switch (offer(connection, last + 1, one.offered(), one.received())) {
                 case Outcome.Added it -> {
                     outcomes.add(it);
                     last++;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import eggwright.book.entry.Entry;
+import eggwright.book.name.FarmId;
 import eggwright.book.store.EntryStore;
 import eggwright.book.store.Offered;
 import eggwright.book.store.Outcome;
@@ -11,7 +12,9 @@ import eggwright.book.store.Refusal;
 import eggwright.testkit.contracts.EntryStoreContract;
 import eggwright.testkit.contracts.Notes;
 import eggwright.testkit.walls.Walls;
+import eggwright.wire.BookLines;
 import eggwright.wire.EntryCodec;
+import eggwright.wire.ReadEntry;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -105,11 +108,35 @@ class SqliteEntryStoreTest extends EntryStoreContract {
                     "happened":"2027-04-13T19:00-05:00","noted":"2027-04-13T19:01-05:00","who":"Wren","device":"phone",\
                     "origin":"noted","payload_version":1,\
                     "payload":{"scope":{"set":"14","tray":"7"},"removed":{"clear":5}}}""".formatted(store.farm());
-            var entry = ((eggwright.wire.ReadEntry.Whole) EntryCodec.read(old)).entry();
+            var entry = ((ReadEntry.Whole) EntryCodec.read(old)).entry();
             assertInstanceOf(Outcome.Added.class, store.append(new Offered(entry, old, Duration.ZERO), NOW));
             assertInstanceOf(
                     Outcome.KeptBefore.class,
                     store.append(new Offered(entry, EntryCodec.write(entry), Duration.ZERO), NOW));
+        }
+    }
+
+    @Test
+    void exportedLines_giveTheSameBookAgain_unknownKindsToo() throws Exception {
+        var lines = new ArrayList<String>();
+        var farm = new FarmId("Fallow End");
+        try (var store = DataFolder.at(folder).write(farm)) {
+            store.append(remark(store, 0), NOW);
+            var strange = write(Notes.remark(farm, 1, "x"))
+                    .replace("\"kind\":\"remark\"", "\"kind\" : \"moon-seen\"")
+                    .replace("\"text\":\"x\"", "\"phase\":1.50");
+            var entry = ((ReadEntry.Whole) EntryCodec.read(strange)).entry();
+            store.append(new Offered(entry, strange, Duration.ofMillis(-300)), NOW.plusSeconds(5));
+            store.eachWritten((kept, written) -> lines.add(BookLines.write(kept, written)));
+        }
+        var read = lines.stream()
+                .map(line -> assertInstanceOf(BookLines.Line.Whole.class, BookLines.read(line)))
+                .toList();
+        try (var again = DataFolder.at(folder.resolve("again")).write(farm)) {
+            assertInstanceOf(EntryStore.Batch.AllKept.class, again.bringInLines(read));
+            var back = new ArrayList<String>();
+            again.eachWritten((kept, written) -> back.add(BookLines.write(kept, written)));
+            assertEquals(lines, back);
         }
     }
 
