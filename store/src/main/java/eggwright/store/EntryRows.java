@@ -3,7 +3,6 @@ package eggwright.store;
 import eggwright.book.entry.Kept;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.FarmId;
-import eggwright.book.store.Offered;
 import eggwright.store.StoreFault.Why;
 import eggwright.wire.EntryCodec;
 import eggwright.wire.ReadEntry;
@@ -13,7 +12,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -102,31 +100,6 @@ final class EntryRows {
         }
     }
 
-    static void insert(Connection connection, long seq, Offered offered, Instant received) throws SQLException {
-        var entry = offered.entry();
-        try (var insert = connection.prepareStatement("""
-                insert into entry (farm, seq, id, kind, happened_at, noted_at, received_at, clock_offset_ms,
-                                   who, device, origin, payload_version, written, written_sha256)
-                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-                """)) {
-            insert.setString(1, entry.farm().text());
-            insert.setLong(2, seq);
-            insert.setBytes(3, bytes(entry.id()));
-            insert.setString(4, entry.payload().kindWord());
-            insert.setString(5, entry.happened().toInstant().toString());
-            insert.setString(6, entry.noted().toInstant().toString());
-            insert.setString(7, received.toString());
-            insert.setLong(8, offered.clockOffset().toMillis());
-            insert.setString(9, entry.who().text());
-            insert.setString(10, entry.device().text());
-            insert.setString(11, entry.origin().name().toLowerCase(Locale.ROOT));
-            insert.setInt(12, entry.payloadVersion());
-            insert.setString(13, offered.written());
-            insert.setBytes(14, Digests.of(offered.written()));
-            insert.executeUpdate();
-        }
-    }
-
     private static Row row(ResultSet rows) throws SQLException {
         return new Row(
                 rows.getLong(1),
@@ -139,7 +112,7 @@ final class EntryRows {
                 rows.getBytes(8));
     }
 
-    private static byte[] bytes(EntryId id) {
+    static byte[] bytes(EntryId id) {
         return ByteBuffer.allocate(16)
                 .putLong(id.value().getMostSignificantBits())
                 .putLong(id.value().getLeastSignificantBits())

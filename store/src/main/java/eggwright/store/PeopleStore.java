@@ -100,7 +100,7 @@ public final class PeopleStore {
     /** The log beside the file is emptied too: it holds what was there before. */
     private int change(String sql, String otherwise, String... values) {
         try {
-            int rows = store.writer().inOneGo(connection -> {
+            int rows = store.writer().inOneGo((connection, entries) -> {
                 try (var statement = connection.prepareStatement(sql)) {
                     for (int i = 0; i < values.length; i++) {
                         statement.setString(i + 1, values[i]);

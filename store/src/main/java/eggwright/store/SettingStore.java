@@ -36,7 +36,7 @@ public final class SettingStore {
      */
     public void keep(String name, String value) {
         try {
-            store.writer().inOneGo(connection -> {
+            store.writer().inOneGo((connection, entries) -> {
                 try (var insert = connection.prepareStatement("""
                         insert into setting (farm, name, value)
                         values (?, ?, ?)

@@ -88,22 +88,19 @@ public final class SqliteEntryStore implements EntryStore {
 
     private Batch take(List<Arrival> arrivals) {
         try {
-            return writer.inOneGo(connection -> offer(connection, arrivals));
+            return writer.inOneGo((connection, entries) -> offer(connection, entries, arrivals));
         } catch (SQLException fault) {
             return new Batch.NoneKept(List.of(new Refusal.NotSaved(Reasons.of(fault))));
         }
     }
 
-    private Writer.Done<Batch> offer(Connection connection, List<Arrival> arrivals) throws SQLException {
+    private Writer.Done<Batch> offer(Connection connection, EntryInsert entries, List<Arrival> arrivals)
+            throws SQLException {
         var outcomes = new ArrayList<Outcome>();
         var refusals = new ArrayList<Refusal>();
-        long last = EntryRows.last(connection, farm);
         for (var one : arrivals) {
-            switch (offer(connection, last + 1, one.offered(), one.received())) {
-                case Outcome.Added it -> {
-                    outcomes.add(it);
-                    last++;
-                }
+            switch (offer(connection, entries, one.offered(), one.received())) {
+                case Outcome.Added it -> outcomes.add(it);
                 case Outcome.KeptBefore it -> outcomes.add(it);
                 case Outcome.Refused(var why) -> refusals.add(why);
             }
@@ -113,20 +110,23 @@ public final class SqliteEntryStore implements EntryStore {
                 : new Writer.Done<>(new Batch.NoneKept(refusals), Writer.Ending.UNDO);
     }
 
-    private Outcome offer(Connection connection, long seq, Offered offered, Instant received) throws SQLException {
+    private Outcome offer(Connection connection, EntryInsert entries, Offered offered, Instant received)
+            throws SQLException {
         var entry = offered.entry();
         if (!entry.farm().equals(farm)) {
             return new Outcome.Refused(new Refusal.OtherFarm(farm, entry.farm()));
         }
-        var row = EntryRows.find(connection, farm, entry.id());
-        if (row.isPresent()) {
-            var known = row.get().kept();
-            return known.entry().isSameAs(entry)
-                    ? new Outcome.KeptBefore(known)
-                    : new Outcome.Refused(new Refusal.OtherContent(known.entry(), entry));
-        }
-        EntryRows.insert(connection, seq, offered, received);
-        return new Outcome.Added(new Kept(entry, received, offered.clockOffset()));
+        return switch (entries.put(offered, received)) {
+            case ADDED -> new Outcome.Added(new Kept(entry, received, offered.clockOffset()));
+            case ID_WAS_THERE -> {
+                var known = EntryRows.find(connection, farm, entry.id())
+                        .orElseThrow()
+                        .kept();
+                yield known.entry().isSameAs(entry)
+                        ? new Outcome.KeptBefore(known)
+                        : new Outcome.Refused(new Refusal.OtherContent(known.entry(), entry));
+            }
+        };
     }
 
     @Override
