@@ -7,6 +7,7 @@ import eggwright.book.picture.FateCount;
 import eggwright.book.picture.FateSort;
 import eggwright.book.picture.LookTaken;
 import eggwright.book.picture.SetPicture;
+import eggwright.today.schedule.FarmZone;
 import eggwright.today.task.Practice;
 import eggwright.today.task.Reason;
 import eggwright.today.task.Span;
@@ -112,7 +113,7 @@ public final class BenchRules {
 
     private static Task task(
             Standing standing, TaskKind kind, SetPicture set, ZonedDateTime from, int days, int eggs, Practice why) {
-        int day = (int) ChronoUnit.DAYS.between(set.setOn(), from.toLocalDate());
+        int day = (int) ChronoUnit.DAYS.between(FarmZone.date(set.startedAt(), standing.zone()), from.toLocalDate());
         Target target =
                 kind == TaskKind.BREAK_OUT ? Target.Form.of("broken-out", set.name()) : new Target.SetStory(set.name());
         return standing.task(

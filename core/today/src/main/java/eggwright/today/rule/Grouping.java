@@ -35,7 +35,11 @@ final class Grouping {
     private final Map<Key, Group> groups = new LinkedHashMap<>();
 
     void add(TaskKind kind, Tray tray, Species species, Span when, int day, Reason reason) {
-        var group = groups.computeIfAbsent(new Key(kind, tray.setName(), tray.where(), when, day), k -> new Group());
+        add(kind, tray, tray.where(), species, when, day, reason);
+    }
+
+    void add(TaskKind kind, Tray tray, Where where, Species species, Span when, int day, Reason reason) {
+        var group = groups.computeIfAbsent(new Key(kind, tray.setName(), where, when, day), k -> new Group());
         group.trays.put(tray.load().ref().tray(), tray.count());
         group.species.add(species);
         group.reasons.add(reason);

@@ -80,6 +80,7 @@ public final class HatchRules {
                 groups.add(
                         TaskKind.EXPECT_PIPS,
                         tray,
+                        standing.whereItHatches(tray),
                         dates.species(),
                         new Span(dates.firstPip(), later(dates.firstPip(), dates.hatchFrom())),
                         dates.dayOf(dates.firstPip().toLocalDate()),
@@ -91,6 +92,7 @@ public final class HatchRules {
                 groups.add(
                         TaskKind.EXPECT_HATCH,
                         tray,
+                        standing.whereItHatches(tray),
                         dates.species(),
                         new Span(dates.hatchFrom(), dates.hatchTo()),
                         dates.dayOf(dates.hatchFrom().toLocalDate()),
@@ -108,6 +110,7 @@ public final class HatchRules {
             groups.add(
                     TaskKind.TAKE_OFF,
                     tray,
+                    standing.whereItHatches(tray),
                     dates.species(),
                     Span.at(dates.takeOff()),
                     dates.dayOf(dates.takeOff().toLocalDate()),

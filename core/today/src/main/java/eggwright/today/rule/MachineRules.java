@@ -56,7 +56,7 @@ public final class MachineRules {
         return cleaned != null && !standing.here(cleaned).isBefore(since);
     }
 
-    /** The day before, and until the eggs are over. Not asked where every hatcher holds eggs and so is at heat. */
+    /** The day before, and until the eggs are over. Not asked where every hatcher will hold eggs, and so is at heat. */
     private static List<Task> hatchersReady(Standing standing) {
         SortedMap<LocalDate, List<Task>> transfers = new TreeMap<>();
         for (var task : HatchRules.transfers(standing)) {
@@ -67,21 +67,27 @@ public final class MachineRules {
             }
         }
         var hatchers = hatchers(standing);
-        var empty = hatchers.stream()
-                .filter(m -> standing.in(m.machine()).isEmpty())
-                .toList();
         var tasks = new ArrayList<Task>();
         transfers.forEach((day, over) -> {
             var eve = day.minusDays(1);
-            if ((hatchers.isEmpty() || !empty.isEmpty()) && empty.stream().noneMatch(m -> isReady(standing, m, eve))) {
-                tasks.add(ready(standing, empty, eve, over));
+            var free = hatchers.stream().filter(m -> isFree(standing, m, eve)).toList();
+            // The hatcher of the first transfer holds eggs when the next ones go over.
+            int most = hatchers.isEmpty() ? 1 : free.size();
+            if (tasks.size() < most && free.stream().noneMatch(m -> isReady(standing, m, eve))) {
+                tasks.add(ready(standing, free, eve, over));
             }
         });
         return tasks;
     }
 
-    private static Task ready(Standing standing, List<MachinePicture> empty, LocalDate eve, List<Task> over) {
-        var only = empty.size() == 1 ? empty.getFirst().machine() : null;
+    /** Empty, or with nothing but eggs whose take-off comes before. */
+    private static boolean isFree(Standing standing, MachinePicture machine, LocalDate eve) {
+        return standing.in(machine.machine()).stream()
+                .noneMatch(t -> t.takeOff().toLocalDate().isAfter(eve));
+    }
+
+    private static Task ready(Standing standing, List<MachinePicture> free, LocalDate eve, List<Task> over) {
+        var only = free.size() == 1 ? free.getFirst().machine() : null;
         var reasons = new ArrayList<Reason>();
         reasons.add(Reason.Custom.of(Practice.HATCHER_READY_A_DAY_BEFORE));
         over.stream().flatMap(t -> t.reasons().stream()).distinct().forEach(reasons::add);
@@ -91,7 +97,7 @@ public final class MachineRules {
                 TaskKind.PREPARE_HATCHER,
                 new Span(standing.atWork(eve), over.getFirst().when().from()),
                 new Where(only, null),
-                new Work.OfMachine(empty.stream().map(MachinePicture::machine).toList(), sets),
+                new Work.OfMachine(free.stream().map(MachinePicture::machine).toList(), sets),
                 reasons,
                 new Target.Form("machine-cleaned", null, null, only, null));
     }
@@ -101,10 +107,11 @@ public final class MachineRules {
         return only.isEmpty() ? standing.machines(MachineKind.SETTER_AND_HATCHER) : only;
     }
 
-    /** Cleaned since its last eggs, and its thermometers read since the eve: it is at heat. */
+    /** Empty, cleaned since its last eggs, and its thermometers read since the eve: it is at heat. */
     private static boolean isReady(Standing standing, MachinePicture machine, LocalDate eve) {
         var cleaned = machine.cleanedAt();
         return cleaned != null
+                && standing.in(machine.machine()).isEmpty()
                 && standing.emptiedAt(machine.machine())
                         .map(e -> wasCleanedSince(standing, machine, e))
                         .orElse(true)

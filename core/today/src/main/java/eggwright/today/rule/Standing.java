@@ -115,6 +115,13 @@ public record Standing(
         return trays.stream().filter(t -> machine.equals(t.where().machine())).toList();
     }
 
+    /** Nothing hatches in a setter: which hatcher its trays will go to is not known before. */
+    Where whereItHatches(Tray tray) {
+        var machine = tray.where().machine();
+        var isKnown = !tray.isInSetter() || (machine != null && does(picture, machine) != MachineKind.SETTER);
+        return isKnown ? tray.where() : Where.NOT_SAID;
+    }
+
     /** Whether a machine sets and hatches, and all its eggs went in on one day. */
     boolean isOneMachineOfOneAge(Where where) {
         var machine = where.machine();
