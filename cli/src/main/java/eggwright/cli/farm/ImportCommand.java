@@ -3,6 +3,7 @@ package eggwright.cli.farm;
 import eggwright.book.fold.Ledger;
 import eggwright.book.name.PersonName;
 import eggwright.book.store.EntryStore;
+import eggwright.book.store.Refusal;
 import eggwright.cli.answer.Answer;
 import eggwright.cli.answer.Value;
 import eggwright.cli.voice.Status;
@@ -70,7 +71,9 @@ final class ImportCommand {
     private static int keep(FarmCommand command, SqliteEntryStore store, SeasonRead.Entries entries) {
         return switch (store.appendAll(entries.offered(), Instant.now())) {
             case EntryStore.Batch.NoneKept(var why) -> {
-                command.err().println("The book did not take the file: " + why.getFirst() + ". Nothing was imported.");
+                command.err()
+                        .println(
+                                "The book did not take the file: " + words(why.getFirst()) + ". Nothing was imported.");
                 yield Status.WRONG_INPUT;
             }
             case EntryStore.Batch.AllKept kept -> {
@@ -87,6 +90,14 @@ final class ImportCommand {
                                                 .toList())));
                 yield Status.DONE;
             }
+        };
+    }
+
+    private static String words(Refusal why) {
+        return switch (why) {
+            case Refusal.OtherContent it -> "an entry of " + it.inTheBook().happened() + " is in it with other content";
+            case Refusal.OtherFarm it -> "it is the book of " + it.ours();
+            case Refusal.NotSaved it -> it.reason();
         };
     }
 

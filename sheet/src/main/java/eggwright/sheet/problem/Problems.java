@@ -32,6 +32,11 @@ public final class Problems {
         return count == 0;
     }
 
+    /** How many there are. */
+    public int count() {
+        return count;
+    }
+
     /** The first {@value #MOST}, in the order of the rows. */
     public List<Problem> shown() {
         return found.stream()

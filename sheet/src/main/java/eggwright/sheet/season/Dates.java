@@ -54,16 +54,7 @@ final class Dates {
         if (row.hasAny(SeasonColumn.TAKE_OFF)) {
             fill(row, dates, SeasonColumn.HATCHED_ON, profile.periodDays().value(), "the take-off");
         }
-        return new SeasonRow(
-                row.number(),
-                row.set(),
-                row.tray(),
-                row.species(),
-                row.pen(),
-                row.machine(),
-                row.section(),
-                dates,
-                row.counts());
+        return row.with(dates);
     }
 
     private void fill(

@@ -14,6 +14,7 @@ import eggwright.book.entry.Withdrawn;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.SetName;
 import eggwright.book.name.TrayName;
+import eggwright.wire.DerivedIds;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;

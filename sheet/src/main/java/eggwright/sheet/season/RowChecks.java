@@ -1,7 +1,6 @@
 package eggwright.sheet.season;
 
 import eggwright.sheet.problem.Problems;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -176,10 +175,5 @@ final class RowChecks {
 
     private void problem(SeasonRow row, SeasonColumn column, String what, String right) {
         problems.add(row.number(), column.word(), row.shown(column), what, right);
-    }
-
-    /** The last date that any entry of a filled row may have. */
-    static boolean isWithinYears(LocalDate date) {
-        return date.getYear() <= CellText.LAST_YEAR;
     }
 }

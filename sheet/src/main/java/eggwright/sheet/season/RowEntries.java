@@ -18,8 +18,8 @@ import eggwright.book.entry.TakenOff;
 import eggwright.book.entry.TransferOf;
 import eggwright.book.entry.Transferred;
 import eggwright.book.name.DeviceName;
-import eggwright.book.name.TrayName;
 import eggwright.trade.BreakOutClass;
+import eggwright.wire.DerivedIds;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -47,8 +47,12 @@ final class RowEntries {
         this.into = into;
     }
 
-    /** The entries of a load: it goes in, and what became of it. */
-    List<Entry> ofLoad(SeasonRow row) {
+    /**
+     * The entries of a load: it goes in, and what became of it.
+     *
+     * @param openedOn when eggs were opened, if any were
+     */
+    List<Entry> ofLoad(SeasonRow row, LocalDate openedOn) {
         var entries = new ArrayList<Entry>();
         var lot = Lot.of(
                 row.pen(), row.species(), row.date(SeasonColumn.LAID_FROM), row.date(SeasonColumn.LAID_TO), row.eggs());
@@ -63,24 +67,24 @@ final class RowEntries {
             entries.add(entry(row, transferred, TRANSFER_AT, new Transferred(null, List.of(part))));
         }
         addTakeOff(entries, row, scope, TAKE_OFF_AT);
-        addBreakOut(entries, row, scope, BREAK_OUT_AT, removed);
+        addBreakOut(entries, row, scope, BREAK_OUT_AT, openedOn);
         return entries;
     }
 
     /**
      * The entries of counts taken for a whole set. They speak of the set and are never split.
      *
-     * @param trays all its trays, in order
-     * @param removedInAll taken out at the lamp, in all rows of the set
-     * @param leftInAll eggs left after the lamp, in all rows of the set
+     * @param rows all rows of the set
+     * @param openedOn when eggs were opened, if any were
      */
-    List<Entry> ofWholeSet(SeasonRow row, List<TrayName> trays, int removedInAll, int leftInAll) {
+    List<Entry> ofWholeSet(SeasonRow row, SetRows rows, LocalDate openedOn) {
+        int leftInAll = rows.eggs() - rows.added(row).sum(SeasonColumn.REMOVED);
         var entries = new ArrayList<Entry>();
         var scope = Scope.ofSet(row.set());
         addLook(entries, row, scope, later(LOOK_AT), leftInAll);
         var transferred = row.date(SeasonColumn.TRANSFERRED_ON);
         if (transferred != null) {
-            var parts = trays.stream()
+            var parts = rows.trayNames().stream()
                     .map(tray -> new TransferOf(row.set(), tray, null, null))
                     .toList();
             entries.add(entry(row, transferred, later(TRANSFER_AT), new Transferred(null, parts)));
@@ -92,7 +96,7 @@ final class RowEntries {
             }
         }
         addTakeOff(entries, row, scope, later(TAKE_OFF_AT));
-        addBreakOut(entries, row, scope, later(BREAK_OUT_AT), removedInAll);
+        addBreakOut(entries, row, scope, later(BREAK_OUT_AT), openedOn);
         return entries;
     }
 
@@ -144,7 +148,7 @@ final class RowEntries {
         }
     }
 
-    private void addBreakOut(List<Entry> entries, SeasonRow row, Scope scope, LocalTime at, int removed) {
+    private void addBreakOut(List<Entry> entries, SeasonRow row, Scope scope, LocalTime at, LocalDate on) {
         if (row.opened() == 0) {
             return;
         }
@@ -156,7 +160,7 @@ final class RowEntries {
             }
         }
         var payload = new BrokenOut(scope, row.opened(), row.count(SeasonColumn.CLEARS_OPENED), classes);
-        entries.add(entry(row, Dates.ofOpening(row, removed), at, payload));
+        entries.add(entry(row, on, at, payload));
     }
 
     private Entry entry(SeasonRow row, LocalDate date, LocalTime time, Payload payload) {

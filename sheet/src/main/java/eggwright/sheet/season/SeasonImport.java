@@ -54,10 +54,17 @@ public final class SeasonImport {
             reader.read(cells).ifPresent(row -> {
                 checks.dates(row);
                 dates.warnOfUnusual(row);
-                sets.computeIfAbsent(row.set(), s -> new ArrayList<>()).add(dates.filled(row));
+                var filled = dates.filled(row);
+                endsInTime(filled);
+                if (!row.isAll()) {
+                    checks.counts(filled);
+                }
+                sets.computeIfAbsent(row.set(), s -> new ArrayList<>()).add(filled);
             });
         }
-        // A row that could not be read is missing from its set: what is said of the set then would mislead.
+        var between = new SetChecks(problems, warnings);
+        sets.values().forEach(between::alike);
+        // A row that could not be read is missing from its set: what is said of whole sets then would mislead.
         if (problems.isEmpty()) {
             sets.forEach(this::take);
         }
@@ -65,37 +72,33 @@ public final class SeasonImport {
     }
 
     private void take(SetName set, List<SeasonRow> given) {
+        int before = problems.count();
         var known = book.of(set);
         var rows = SetRows.of(set, given, known);
-        var between = new SetChecks(problems, warnings);
-        between.alike(given);
         var checks = new RowChecks(problems, warnings);
-        rows.loads().forEach(checks::counts);
-        given.forEach(this::endsInTime);
+        rows.loads().stream().filter(SeasonRow::isAll).forEach(checks::counts);
         var whole = rows.whole();
-        if (whole != null) {
-            between.whole(rows, whole);
-        }
-        if (!problems.isEmpty()) {
-            return;
-        }
         var againstTheBook = new KnownChecks(problems);
         if (!againstTheBook.sameSet(rows, known)) {
             return;
         }
+        if (whole != null) {
+            new SetChecks(problems, warnings).whole(rows, whole);
+            if (problems.count() == before) {
+                checks.counts(rows.added(whole));
+            }
+        }
+        if (problems.count() > before) {
+            return;
+        }
         var making = new RowEntries(into);
         for (var row : rows.loads()) {
-            keep(row, making.ofLoad(WholeSet.withoutRepeated(row, whole)), known, againstTheBook);
+            var says = making.ofLoad(WholeSet.withoutRepeated(row, rows), WholeSet.openedOn(row, rows));
+            keep(row, says, known, againstTheBook);
         }
         if (whole != null) {
-            var added = rows.added(whole);
-            checks.counts(added);
-            if (problems.isEmpty()) {
-                int removed = added.sum(SeasonColumn.REMOVED);
-                var says = making.ofWholeSet(
-                        WholeSet.withoutRepeated(whole, rows), rows.trayNames(), removed, added.eggs() - removed);
-                keep(whole, says, known, againstTheBook);
-            }
+            var says = making.ofWholeSet(WholeSet.byItself(whole, rows), rows, WholeSet.openedOn(whole, rows));
+            keep(whole, says, known, againstTheBook);
         }
     }
 
@@ -111,8 +114,16 @@ public final class SeasonImport {
     }
 
     private void endsInTime(SeasonRow row) {
+        if (row.opened() > 0 && Dates.ofOpening(row, 0).getYear() > CellText.LAST_YEAR) {
+            problems.add(
+                    row.number(),
+                    SeasonColumn.SET_ON.word(),
+                    row.shown(SeasonColumn.SET_ON),
+                    "is so late that its eggs would be opened after " + CellText.LAST_YEAR,
+                    "Mend set_on.");
+        }
         for (var date : row.dates().entrySet()) {
-            if (!RowChecks.isWithinYears(date.getValue())) {
+            if (date.getValue().getYear() > CellText.LAST_YEAR) {
                 problems.add(
                         row.number(),
                         date.getKey().word(),

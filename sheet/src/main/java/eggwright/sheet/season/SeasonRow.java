@@ -45,6 +45,10 @@ record SeasonRow(
         return tray.equals(ALL);
     }
 
+    SeasonRow with(Map<SeasonColumn, LocalDate> otherDates) {
+        return new SeasonRow(number, set, tray, species, pen, machine, section, otherDates, counts);
+    }
+
     LocalDate setOn() {
         var on = dates.get(SeasonColumn.SET_ON);
         if (on == null) {
