@@ -80,11 +80,13 @@ final class RowChecks {
                     SeasonColumn.TRANSFERRED,
                     "fewer eggs were transferred than were left after the lamp; the others show as left behind.");
         }
-        takeOff(row, transferred == null ? left : transferred, transferred);
-        opened(row);
+        if (takeOff(row, transferred == null ? left : transferred, transferred)) {
+            opened(row);
+        }
     }
 
-    private void takeOff(SeasonRow row, int there, @Nullable Integer transferred) {
+    /** Whether the chicks could come of the eggs that were there. */
+    private boolean takeOff(SeasonRow row, int there, @Nullable Integer transferred) {
         int out = row.sum(SeasonColumn.TAKE_OFF);
         if (out > there) {
             problem(
@@ -93,12 +95,15 @@ final class RowChecks {
                     "is too many: " + listed(row, SeasonColumn.TAKE_OFF) + " are more than the " + there
                             + (transferred == null ? " left after the lamp" : " transferred"),
                     "Mend the counts.");
-        } else if (row.date(SeasonColumn.HATCHED_ON) != null && !row.hasAny(SeasonColumn.TAKE_OFF)) {
+            return false;
+        }
+        if (row.date(SeasonColumn.HATCHED_ON) != null && !row.hasAny(SeasonColumn.TAKE_OFF)) {
             warnings.add(
                     row,
                     SeasonColumn.HATCHED_ON,
                     "no chicks are counted; the eggs that were left are unaccounted for.");
         }
+        return true;
     }
 
     private void opened(SeasonRow row) {

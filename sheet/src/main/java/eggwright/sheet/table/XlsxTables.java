@@ -33,7 +33,8 @@ final class XlsxTables {
                         "Leave out other sheets, or save the table as CSV.");
             }
             var building = new TableBuilding(name);
-            try (var book = new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true));
+            try (var book = new ReadableWorkbook(
+                            new ByteArrayInputStream(bytes), new ReadingOptions(size == UnfoldedSize.FITTING, true));
                     var rows = book.getFirstSheet().openStream()) {
                 var each = rows.iterator();
                 while (each.hasNext()) {
