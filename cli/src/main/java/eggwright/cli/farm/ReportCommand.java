@@ -9,8 +9,8 @@ import eggwright.cli.voice.Status;
 import eggwright.rates.Dimension;
 import eggwright.rates.GroupRates;
 import eggwright.rates.RateReport;
+import eggwright.rates.StageLoss;
 import eggwright.stats.interval.Intervals;
-import eggwright.trade.Stage;
 import eggwright.units.Rate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -92,8 +92,8 @@ final class ReportCommand {
 
     private static Answer group(GroupRates group) {
         var losses = new ArrayList<Value>();
-        for (var stage : Stage.losses()) {
-            losses.add(new Value.Group(loss(stage, group)));
+        for (var loss : group.losses()) {
+            losses.add(new Value.Group(loss(loss)));
         }
         var answer = Answer.of()
                 .with("key", group.key())
@@ -110,10 +110,10 @@ final class ReportCommand {
                             .with("low_pct", 100 * corrected.low())
                             .with("high_pct", 100 * corrected.high()));
         }
-        var fertility = group.fertility();
         return answer.with("hatch_of_set", rate(group.hatchOfSet()))
                 .with("hatch_of_fertile", rate(group.hatchOfFertile()))
                 .with("chicks_of_set", rate(group.chicksOfSet()))
+                .with("saleable_share", rate(group.saleableShare()))
                 .with("losses", new Value.Many(losses))
                 .with("infertile", group.eggs(Fate.INFERTILE))
                 .with("clears_unopened", group.eggs(Fate.CLEAR_UNOPENED))
@@ -125,25 +125,19 @@ final class ReportCommand {
                 .with(
                         "fertility_bounds",
                         Answer.of()
-                                .with(
-                                        "low_pct",
-                                        100.0 * Math.max(0, fertility.count() - group.undetermined()) / fertility.of())
-                                .with("high_pct", fertility.pct()))
+                                .with("low_pct", group.bounds().low().pct())
+                                .with("high_pct", group.bounds().high().pct()))
                 .with("counted_with_others", group.countedWithOthers())
                 .with("from_others", group.fromOthers())
                 .with("unaccounted", group.eggs(Fate.UNACCOUNTED));
     }
 
-    private static Answer loss(Stage stage, GroupRates group) {
-        int eggs = Arrays.stream(Fate.values())
-                .filter(f -> f.word().equals(stage.word()))
-                .mapToInt(group::eggs)
-                .sum();
+    private static Answer loss(StageLoss loss) {
         return Answer.of()
-                .with("stage", stage.word())
-                .with("eggs", eggs)
-                .with("of_fertile_pct", 100.0 * eggs / group.fertility().count())
-                .with("of_set_pct", 100.0 * eggs / (group.eggsSet() + group.fromOthers()));
+                .with("stage", loss.stage().word())
+                .with("eggs", loss.eggs())
+                .with("of_fertile_pct", loss.ofFertile().pct())
+                .with("of_set_pct", loss.ofSet().pct());
     }
 
     private static Answer rate(Rate rate) {

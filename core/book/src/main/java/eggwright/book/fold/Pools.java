@@ -7,6 +7,7 @@ import eggwright.book.picture.Fate;
 import eggwright.book.picture.FateCount;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadRef;
+import eggwright.book.picture.LookedOver;
 import eggwright.book.picture.Parcel;
 import eggwright.book.picture.ParcelId;
 import eggwright.book.picture.Parcels;
@@ -167,6 +168,21 @@ final class Pools {
 
     private void depart(Parcels of, Fate fate, EntryId by, Pool from, int fromDay, int toDay, int eggs) {
         departures.add(new Departure(of, fate, by, from.where(), from.baskets(), fromDay, toDay, eggs, eggs));
+    }
+
+    /** What a look at so many eggs of the scope had before it. */
+    List<LookedOver> lookedOver(Scope scope, EntryId by, int seen) {
+        var mine = pools.stream().filter(in(scope)).toList();
+        if (mine.isEmpty()) {
+            return List.of();
+        }
+        if (seen >= held(in(scope))) {
+            return mine.stream()
+                    .map(p -> new LookedOver(by, narrowed(p.of(), scope), p.where(), p.eggs(), p.eggs()))
+                    .toList();
+        }
+        var all = Pool.together(mine);
+        return List.of(new LookedOver(by, narrowed(all.of(), scope), all.where(), all.eggs(), seen));
     }
 
     /** Moves up to {@code eggs}; gives how many were moved. */

@@ -20,6 +20,7 @@ import eggwright.book.picture.EggAccount;
 import eggwright.book.picture.Fate;
 import eggwright.book.picture.LoadRef;
 import eggwright.book.picture.LookTaken;
+import eggwright.book.picture.LookedOver;
 import eggwright.book.picture.Parcel;
 import eggwright.book.picture.ParcelId;
 import eggwright.book.picture.Parcels;
@@ -52,6 +53,7 @@ final class SetFold {
     private final Doubts doubts = new Doubts();
     private final SetStories stories = new SetStories();
     private final SortedMap<LoadRef, LoadState> loads = new TreeMap<>();
+    private final List<LookedOver> looks = new ArrayList<>();
 
     private SetFold() {}
 
@@ -69,7 +71,7 @@ final class SetFold {
     }
 
     private SetGroup picture() {
-        var account = new EggAccount(pools.parcels(), pools.fates(), pools.atTheLamp());
+        var account = new EggAccount(pools.parcels(), pools.fates(), pools.atTheLamp(), looks);
         return new SetGroup(stories.pictures(loads, pools, account), account, doubts.found());
     }
 
@@ -175,6 +177,7 @@ final class SetFold {
         if (seen > most) {
             doubts.add(DiscrepancyKind.MORE_SEEN_THAN_IN, entry, about, seen, most, "");
         }
+        looks.addAll(pools.lookedOver(it.scope(), entry.id(), most));
         var leaving = new ArrayList<Pools.Leaving>();
         for (var count : it.findings()) {
             leaving.add(new Pools.Leaving(fate(count.finding()), count.takenOut()));

@@ -1,10 +1,10 @@
 package eggwright.book.name;
 
 /** Orders texts as people do: runs of digits by their value, the rest letter by letter; equal only when the texts are equal. */
-final class NaturalOrder {
+public final class NaturalOrder {
     private NaturalOrder() {}
 
-    static int compare(String a, String b) {
+    public static int compare(String a, String b) {
         int i = 0;
         int j = 0;
         while (i < a.length() && j < b.length()) {

@@ -9,12 +9,15 @@ import java.util.SortedMap;
  *
  * @param fates what became of every egg, break-outs taken in
  * @param atTheLamp the same before any egg was opened: what the lamp alone says
+ * @param looks which eggs each look had before it, in time order
  */
-public record EggAccount(SortedMap<ParcelId, Parcel> parcels, List<FateCount> fates, List<FateCount> atTheLamp) {
+public record EggAccount(
+        SortedMap<ParcelId, Parcel> parcels, List<FateCount> fates, List<FateCount> atTheLamp, List<LookedOver> looks) {
     public EggAccount {
         parcels = java.util.Collections.unmodifiableSortedMap(new java.util.TreeMap<>(parcels));
         fates = List.copyOf(fates);
         atTheLamp = List.copyOf(atTheLamp);
+        looks = List.copyOf(looks);
     }
 
     public int eggsSet() {
