@@ -2,6 +2,7 @@ package eggwright.cli.farm;
 
 import eggwright.cli.voice.Refused;
 import eggwright.cli.voice.Specs;
+import eggwright.cli.voice.Status;
 import eggwright.store.DataFolder;
 import eggwright.store.StoreFault;
 import java.io.PrintWriter;
@@ -113,7 +114,14 @@ final class FarmCommand implements Callable<Integer> {
         try {
             return action.run(this);
         } catch (StoreFault fault) {
-            throw new Refused(String.valueOf(fault.getMessage()));
+            return switch (fault.why()) {
+                case NO_BOOK, NEWER_BOOK, OLDER_BOOK, NOT_A_BOOK, OTHER_WRITER, IN_THE_WAY ->
+                    throw new Refused(String.valueOf(fault.getMessage()));
+                case NOT_WRITABLE, DAMAGED -> {
+                    err().println(fault.getMessage());
+                    yield Status.BROKE;
+                }
+            };
         }
     }
 }

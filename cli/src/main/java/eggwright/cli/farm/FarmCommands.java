@@ -1,17 +1,15 @@
 package eggwright.cli.farm;
 
 import eggwright.book.fold.Ledger;
-import eggwright.book.picture.FarmPicture;
 import eggwright.book.picture.Picture;
 import eggwright.cli.voice.Refused;
 import eggwright.cli.voice.Status;
 import eggwright.store.Backups;
 import eggwright.store.Verified;
-import eggwright.trade.ProfileField;
+import eggwright.today.schedule.FarmProfiles;
 import eggwright.trade.Species;
-import eggwright.trade.SpeciesOverride;
 import eggwright.trade.SpeciesProfile;
-import eggwright.units.OutOfRange;
+import eggwright.wire.BookLines;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +26,7 @@ public final class FarmCommands {
         var all = new LinkedHashMap<String, Supplier<CommandSpec>>();
         all.put("demo", ServeCommands::demo);
         all.put("serve", ServeCommands::serve);
+        all.put("today", TodayCommand::spec);
         all.put("import", ImportCommand::spec);
         all.put("report", ReportCommand::spec);
         all.put("forecast", ForecastCommand::spec);
@@ -48,28 +47,7 @@ public final class FarmCommands {
 
     /** The species' figures with the farm's own taken in; a figure that cannot be read is left at the trade's. */
     public static Function<Species, SpeciesProfile> profiles(Picture picture) {
-        return species -> {
-            var profile = SpeciesProfile.of(species);
-            for (var own : picture.farm()
-                    .overrides()
-                    .getOrDefault(species, new java.util.TreeMap<>())
-                    .entrySet()) {
-                profile = owned(profile, own.getKey(), own.getValue());
-            }
-            return profile;
-        };
-    }
-
-    private static SpeciesProfile owned(SpeciesProfile profile, String word, FarmPicture.Overridden own) {
-        var field = ProfileField.ofWord(word);
-        if (field.isEmpty()) {
-            return profile;
-        }
-        try {
-            return profile.with(SpeciesOverride.of(field.get(), own.value(), own.since()));
-        } catch (OutOfRange unreadable) {
-            return profile;
-        }
+        return FarmProfiles.of(picture.farm())::of;
     }
 
     private static CommandSpec export() {
@@ -79,7 +57,7 @@ public final class FarmCommands {
                 "eggwright export > farm.jsonl",
                 command -> {
                     try (var store = command.data().read()) {
-                        store.eachWritten((kept, written) -> command.out().println(written));
+                        store.eachWritten((kept, written) -> command.out().println(BookLines.write(kept, written)));
                     }
                     return Status.DONE;
                 },

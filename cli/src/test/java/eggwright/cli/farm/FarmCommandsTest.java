@@ -39,6 +39,10 @@ class FarmCommandsTest {
         assertTrue(said().contains("\"hatch_of_fertile\""), said());
         assertEquals(0, run("forecast", "--as-of", "2027-05-03T12:00-05:00", "--json", "--data", data));
         assertTrue(said().contains("\"low_80\""), said());
+        assertEquals(0, run("today", "--at", "2027-05-03T12:00-05:00", "--json", "--data", data));
+        assertTrue(said().contains("\"kind\":\"candle\""), said());
+        assertEquals(0, run("today", "--at", "2027-05-03T12:00-05:00", "--data", data));
+        assertTrue(said().contains("Candle set "), said());
         assertEquals(0, run("export", "--data", data));
         assertTrue(said().lines().count() > 1000);
         var stick = folder.resolve("stick").toString();

@@ -2,7 +2,6 @@ package eggwright.desk.farm;
 
 import eggwright.book.name.SetName;
 import eggwright.book.picture.Fate;
-import eggwright.book.picture.LoadPicture;
 import eggwright.book.picture.Parcel;
 import eggwright.book.picture.SetPicture;
 import eggwright.book.picture.ShelfPicture;
@@ -14,6 +13,7 @@ import eggwright.desk.Visit;
 import eggwright.desk.farm.LedgerPage.Cell;
 import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
+import eggwright.desk.farm.LedgerPage.Tasks;
 import eggwright.desk.ledger.EntryWords;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.live.WorkedOut;
@@ -27,15 +27,17 @@ import eggwright.forecast.SetForecast;
 import eggwright.rates.Dimension;
 import eggwright.rates.RateReport;
 import eggwright.stats.interval.Intervals;
+import eggwright.today.DaySheet;
+import eggwright.today.schedule.FarmProfiles;
+import eggwright.today.task.Task;
+import eggwright.today.task.TaskKind;
 import eggwright.trade.Species;
-import eggwright.trade.SpeciesDates;
 import eggwright.trade.SpeciesProfile;
 import eggwright.units.OutOfRange;
 import eggwright.units.Rate;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -55,7 +57,10 @@ public final class FarmPages implements Pages {
 
     public FarmPages(LiveBook book) {
         this.book = book;
-        this.forecast = new WorkedOut<>(book, now -> Forecaster.of(now.picture(), SpeciesProfile::of));
+        this.forecast = new WorkedOut<>(
+                book,
+                now -> Forecaster.of(
+                        now.picture(), FarmProfiles.of(now.picture().farm())::of));
         this.pens = new WorkedOut<>(book, now -> RateReport.of(now.picture(), Dimension.PEN));
     }
 
@@ -99,15 +104,13 @@ public final class FarmPages implements Pages {
     private Answer today(Visit visit) {
         var words = words(visit);
         var now = book.time();
+        var day = DaySheet.of(book.picture(), now);
         var rows = new ArrayList<List<Cell>>();
         for (var set : running()) {
-            var next = next(set, now);
             rows.add(List.of(
                     new Cell(set.name().text(), path(set)),
                     Cell.of(day(set, now.toLocalDate())),
                     Cell.of(in(set)),
-                    Cell.of(next.map(n -> words.say("next." + n.word(), DAY.format(n.at())))
-                            .orElse("")),
                     Cell.of(range(set, words))));
         }
         var doubts = book.picture().discrepancies().size();
@@ -115,12 +118,7 @@ public final class FarmPages implements Pages {
         sheets.add(new Sheet(
                 words.say("today.sets"),
                 rows.isEmpty() ? words.say("today.none") : "",
-                List.of(
-                        words.say("head.set"),
-                        words.say("head.day"),
-                        words.say("head.in"),
-                        words.say("head.next"),
-                        words.say("head.chicks")),
+                List.of(words.say("head.set"), words.say("head.day"), words.say("head.in"), words.say("head.chicks")),
                 rows));
         sheets.add(shelves(words, now.toLocalDate()));
         var links = new ArrayList<Link>();
@@ -133,34 +131,37 @@ public final class FarmPages implements Pages {
                 words.say("today.title", DAY.format(now)),
                 words.say("today.lead"),
                 links,
+                tasks(day, words, visit.language()),
                 List.of(),
                 sheets));
     }
 
-    /** The next thing due for a set. */
-    private record Due(String word, ZonedDateTime at) {}
+    private static List<Tasks> tasks(DaySheet day, Words words, Locale language) {
+        var sentences = new TaskWords(language);
+        var groups = new ArrayList<Tasks>();
+        var now = new ArrayList<>(day.overdue());
+        now.addAll(day.due());
+        if (now.isEmpty()) {
+            groups.add(new Tasks(words.say("today.nothing"), List.of()));
+        } else {
+            groups.add(new Tasks(words.say("today.now"), lines(now, sentences)));
+        }
+        day.comingByDay().forEach((on, coming) -> {
+            var work = coming.stream()
+                    .filter(t -> t.kind() != TaskKind.DAILY_ROUND)
+                    .toList();
+            if (!work.isEmpty()) {
+                groups.add(new Tasks(DAY.format(on), lines(work, sentences)));
+            }
+        });
+        return groups;
+    }
 
-    private Optional<Due> next(SetPicture set, ZonedDateTime now) {
-        var species = set.species();
-        if (species.isEmpty()) {
-            return Optional.empty();
-        }
-        var profile = SpeciesProfile.of(species.first());
-        var dates = SpeciesDates.of(profile, set.startedAt().atZoneSameInstant(now.getZone()));
-        var looked = set.loads().values().stream().anyMatch(LoadPicture::wasLookedAt);
-        var due = new ArrayList<Due>();
-        if (!looked) {
-            dates.looks().forEach(at -> due.add(new Due("candle", at)));
-        }
-        if (set.loads().values().stream().anyMatch(l -> l.phase() == eggwright.book.picture.LoadPhase.IN_SETTER)) {
-            due.add(new Due("transfer", dates.transfer()));
-        }
-        due.add(new Due("takeOff", dates.takeOff()));
-        var today = now.toLocalDate();
-        return due.stream()
-                // A look that was not taken on its day or the next is not overdue: it was not taken.
-                .filter(d -> !d.word().equals("candle") || !d.at().toLocalDate().isBefore(today.minusDays(1)))
-                .min(Comparator.comparing(Due::at));
+    private static List<LedgerPage.Line> lines(List<Task> tasks, TaskWords sentences) {
+        return tasks.stream()
+                .map(t -> new LedgerPage.Line(
+                        TaskWords.path(t.target()), sentences.sentence(t), sentences.mark(t.urgency())))
+                .toList();
     }
 
     private static int in(SetPicture set) {
