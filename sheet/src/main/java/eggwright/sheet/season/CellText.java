@@ -41,8 +41,10 @@ sealed interface CellText<T> {
 
     static CellText<Integer> count(String text) {
         if (WHOLE.matcher(text).matches()) {
-            var digits = text.replaceFirst("^0+(?=.)", "");
-            int value = digits.length() > 7 ? Integer.MAX_VALUE : Integer.parseInt(digits);
+            int value = 0;
+            for (int i = 0; i < text.length() && value <= MOST_EGGS; i++) {
+                value = 10 * value + (text.charAt(i) - '0');
+            }
             return value <= MOST_EGGS
                     ? new Value<>(value)
                     : new Wrong<>(text, "is more than a row may hold", "Write a whole number from 0 to 1000000.");

@@ -7,6 +7,7 @@ import eggwright.book.store.Offered;
 import eggwright.sheet.problem.Problems;
 import eggwright.sheet.table.Table;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -134,10 +135,15 @@ public final class SeasonImport {
         }
     }
 
+    /** An entry with its instant, which is dear to work out at each comparison. */
+    private record Dated(Instant at, Entry entry) {}
+
     private SeasonRead taken() {
-        entries.sort(Comparator.comparing((Entry e) -> e.happened().toInstant()).thenComparing(Entry::id));
         var offered = entries.stream()
-                .map(e -> new Offered(e, into.written().apply(e), Duration.ZERO))
+                .map(e -> new Dated(e.happened().toInstant(), e))
+                .sorted(Comparator.comparing(Dated::at)
+                        .thenComparing(d -> d.entry().id()))
+                .map(d -> new Offered(d.entry(), into.written().apply(d.entry()), Duration.ZERO))
                 .toList();
         return new SeasonRead.Entries(offered, warnings.all(), newRows, knownRows);
     }

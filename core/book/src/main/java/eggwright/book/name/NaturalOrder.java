@@ -12,7 +12,7 @@ public final class NaturalOrder {
             int endB = digitsEnd(b, j);
             int order;
             if (endA > i && endB > j) {
-                order = compareDigits(a.substring(i, endA), b.substring(j, endB));
+                order = compareDigits(a, i, endA, b, j, endB);
                 i = endA;
                 j = endB;
             } else {
@@ -36,10 +36,22 @@ public final class NaturalOrder {
         return end;
     }
 
-    private static int compareDigits(String a, String b) {
-        var left = a.replaceFirst("^0+(?=.)", "");
-        var right = b.replaceFirst("^0+(?=.)", "");
-        int order = Integer.compare(left.length(), right.length());
-        return order != 0 ? order : left.compareTo(right);
+    private static int compareDigits(String a, int fromA, int endA, String b, int fromB, int endB) {
+        int i = withoutNoughts(a, fromA, endA);
+        int j = withoutNoughts(b, fromB, endB);
+        int order = Integer.compare(endA - i, endB - j);
+        while (order == 0 && i < endA) {
+            order = Character.compare(a.charAt(i++), b.charAt(j++));
+        }
+        return order;
+    }
+
+    /** Where the digits begin that count; the last digit always does. */
+    private static int withoutNoughts(String text, int from, int end) {
+        int begin = from;
+        while (begin < end - 1 && text.charAt(begin) == '0') {
+            begin++;
+        }
+        return begin;
     }
 }
