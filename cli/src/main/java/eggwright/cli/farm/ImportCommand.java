@@ -1,6 +1,7 @@
 package eggwright.cli.farm;
 
 import eggwright.book.fold.Ledger;
+import eggwright.book.name.FarmId;
 import eggwright.book.name.PersonName;
 import eggwright.book.store.EntryStore;
 import eggwright.book.store.Refusal;
@@ -20,6 +21,8 @@ import eggwright.wire.EntryCodec;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -52,20 +55,29 @@ final class ImportCommand {
     }
 
     private static int season(FarmCommand command, Table table) {
+        // A folder is made for a file that can be taken, not for one that is refused.
+        if (!command.data().hasBook()
+                && SeasonImport.read(table, into(command, new FarmId("not yet"), ZoneOffset.UTC), List.of())
+                        instanceof SeasonRead.Refused(var problems, int beyond)) {
+            return refused(command, problems, beyond);
+        }
         try (var store = command.data().write()) {
             var book = store.all();
             var zone = Ledger.of(book).picture().farm().habits().zone();
-            var into = new Importing(
-                    store.farm(),
-                    zone,
-                    new PersonName(command.given("who").orElse("import")),
-                    OffsetDateTime.now(zone),
-                    EntryCodec::write);
-            return switch (SeasonImport.read(table, into, book)) {
+            return switch (SeasonImport.read(table, into(command, store.farm(), zone), book)) {
                 case SeasonRead.Refused(var problems, int beyond) -> refused(command, problems, beyond);
                 case SeasonRead.Entries entries -> keep(command, store, entries);
             };
         }
+    }
+
+    private static Importing into(FarmCommand command, FarmId farm, ZoneId zone) {
+        return new Importing(
+                farm,
+                zone,
+                new PersonName(command.given("who").orElse("import")),
+                OffsetDateTime.now(zone),
+                EntryCodec::write);
     }
 
     private static int keep(FarmCommand command, SqliteEntryStore store, SeasonRead.Entries entries) {

@@ -1,6 +1,7 @@
 package eggwright.cli.farm;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.cli.Main;
@@ -90,6 +91,7 @@ class FarmCommandsTest {
         assertEquals(2, run("import", "season", file.toString(), "--data", data));
         var message = err.toString(StandardCharsets.UTF_8);
         assertTrue(message.contains("row 2") && message.contains("pheasant"), message);
+        assertFalse(java.nio.file.Files.exists(Path.of(data)), "no folder is made for a file that is refused");
     }
 
     @Test

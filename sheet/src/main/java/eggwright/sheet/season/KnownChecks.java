@@ -3,7 +3,7 @@ package eggwright.sheet.season;
 import eggwright.book.entry.Entry;
 import eggwright.book.name.EntryId;
 import eggwright.sheet.problem.Problems;
-import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -78,7 +78,7 @@ final class KnownChecks {
         if (holds.isEmpty()) {
             return says.isEmpty() && !known.isEmpty() ? Standing.KNOWN : Standing.NEW;
         }
-        if (instants(holds).equals(instants(says))) {
+        if (hours(holds).equals(hours(says))) {
             return Standing.KNOWN;
         }
         var here = RowOfEntries.of(row.set(), row.tray(), row.species(), says);
@@ -102,20 +102,19 @@ final class KnownChecks {
                 different.add(column.word() + " " + shown(was) + " in the book, " + shown(is) + " here");
             }
         }
-        return different.isEmpty()
-                ? "the same values, but at other hours (the farm's time zone was another)"
-                : String.join("; ", different);
+        return different.isEmpty() ? "the same values, but at other hours of the day" : String.join("; ", different);
     }
 
     private static String shown(String value) {
         return value.isEmpty() ? "empty" : value;
     }
 
-    private static Map<EntryId, Instant> instants(List<Entry> entries) {
-        var instants = new HashMap<EntryId, Instant>();
+    /** By the local hour, so that a row stays known when the farm names its time zone after the first import. */
+    private static Map<EntryId, LocalDateTime> hours(List<Entry> entries) {
+        var hours = new HashMap<EntryId, LocalDateTime>();
         for (var entry : entries) {
-            instants.put(entry.id(), entry.happened().toInstant());
+            hours.put(entry.id(), entry.happened().toLocalDateTime());
         }
-        return instants;
+        return hours;
     }
 }

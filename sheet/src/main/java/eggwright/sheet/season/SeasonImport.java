@@ -105,13 +105,15 @@ public final class SeasonImport {
 
     private void keep(SeasonRow row, List<Entry> says, KnownSet known, KnownChecks againstTheBook) {
         switch (againstTheBook.standing(row, says, known)) {
-            case NEW -> newRows++;
+            case NEW -> {
+                newRows++;
+                entries.addAll(says);
+            }
             case KNOWN -> knownRows++;
             case CHANGED -> {
-                return;
+                // Told as a problem.
             }
         }
-        entries.addAll(says);
     }
 
     private void endsInTime(SeasonRow row) {

@@ -9,8 +9,8 @@ public sealed interface SeasonRead {
     /**
      * Every row can be taken into the book.
      *
-     * @param offered to be appended all or none, in the order in which they happened; those of known rows among them,
-     *     which the book keeps as they are
+     * @param offered those of new rows, to be appended all or none, in the order in which they happened; empty where the
+     *     book holds every row
      * @param newRows rows that the book does not hold yet
      * @param knownRows rows that it holds already
      */
