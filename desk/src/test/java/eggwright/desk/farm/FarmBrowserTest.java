@@ -1,0 +1,79 @@
+package eggwright.desk.farm;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.options.ColorScheme;
+import eggwright.book.store.Offered;
+import eggwright.desk.Desk;
+import eggwright.desk.browser.BrowserStation;
+import eggwright.desk.browser.BrowserStation.Screen;
+import eggwright.invented.DemoSeason;
+import eggwright.testkit.contracts.MemoryEntryStore;
+import eggwright.wire.EntryCodec;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The farm's own pages in a real browser, on the invented farm in mid-season. */
+final class FarmBrowserTest {
+    private static final Instant NOON = Instant.parse("2027-05-12T17:00:00Z");
+
+    private static Desk desk;
+
+    @BeforeAll
+    static void openTheDesk() {
+        var season = DemoSeason.of(NOON, ZoneId.of("America/Chicago"));
+        var store = new MemoryEntryStore(season.farm());
+        for (var kept : season.entries()) {
+            store.append(
+                    new Offered(kept.entry(), EntryCodec.write(kept.entry()), kept.clockOffset()), kept.received());
+        }
+        desk = Desk.open(FarmDesk.setup(
+                store, EntryCodec::write, EntryCodec::version, InstantSource.fixed(NOON), new SplittableRandom(1), 0));
+    }
+
+    @AfterAll
+    static void closeTheDesk() {
+        desk.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/, today",
+        "/sets, sets",
+        "/sets/27-5, set",
+        "/egg-room, egg-room",
+        "/pens, pens",
+        "/machines, machines",
+        "/notes, notes",
+        "/notes/eggs-set, note-eggs-set",
+        "/notes/looked?set=27-6&tray=60, note-looked",
+        "/book, book",
+        "/settings, settings"
+    })
+    void page_canBeReadByAll_onBothScreensLightAndDark(String path, String name) {
+        BrowserStation.look(desk.address().resolve(path), "farm-" + name);
+    }
+
+    @Test
+    void gathering_isNoted_shownAsKept_andMended() {
+        BrowserStation.with(Screen.PHONE, ColorScheme.LIGHT, page -> {
+            BrowserStation.go(page, desk.address().resolve("/notes/eggs-gathered"));
+            page.locator("#f-pen").selectOption("Barn");
+            page.locator("#f-kept").fill("31");
+            page.getByText("Keep it").click();
+            assertTrue(page.content().contains("Kept. It is in the book."));
+            page.getByText("Mend it").click();
+            page.locator("#f-kept").fill("30");
+            page.getByText("Keep the mend").click();
+            assertTrue(page.content().contains("30"), page.url());
+            BrowserStation.keepPicture(page, "farm-mended");
+        });
+    }
+}
