@@ -92,7 +92,8 @@ public enum Dimension {
         return days.isPresent() ? key.apply(days.getAsLong()) : NOT_RECORDED;
     }
 
-    static String week(LocalDate day) {
+    /** The ISO 8601 week of a day: "2027-W14". */
+    public static String week(LocalDate day) {
         return String.format(
                 Locale.ROOT,
                 "%d-W%02d",
