@@ -1,0 +1,5 @@
+/** How long reports take. */
+@NullMarked
+package eggwright.bench.rates;
+
+import org.jspecify.annotations.NullMarked;
