@@ -34,21 +34,24 @@ final class Closure {
      *
      * @param ties tied before; the deciding counts are tied into it
      */
-    static List<Closure> of(NumberedAccount account, Ties ties, List<Count> counts, Set<Fate> deciding) {
-        for (var count : counts) {
-            if (deciding.contains(count.fate())) {
+    static List<Closure> of(NumberedAccount account, Ties ties, Map<Fate, List<Count>> counts, Set<Fate> deciding) {
+        for (var fate : deciding) {
+            for (var count : counts.getOrDefault(fate, List.of())) {
                 ties.tie(count.of());
             }
         }
         var closures = built(account, ties, counts, deciding);
-        if (closures.stream().anyMatch(c -> c.counted > c.eggs)) {
-            ties.tieAll();
-            return built(account, ties, counts, deciding);
+        for (var closure : closures) {
+            if (closure.counted > closure.eggs) {
+                ties.tieAll();
+                return built(account, ties, counts, deciding);
+            }
         }
         return closures;
     }
 
-    private static List<Closure> built(NumberedAccount account, Ties ties, List<Count> counts, Set<Fate> deciding) {
+    private static List<Closure> built(
+            NumberedAccount account, Ties ties, Map<Fate, List<Count>> counts, Set<Fate> deciding) {
         var found = new ArrayList<Closure>();
         int[] at = new int[account.parcels()];
         Arrays.fill(at, -1);
@@ -60,8 +63,8 @@ final class Closure {
             }
             found.get(at[root]).add(i, account.eggs[i]);
         }
-        for (var count : counts) {
-            if (deciding.contains(count.fate())) {
+        for (var fate : deciding) {
+            for (var count : counts.getOrDefault(fate, List.of())) {
                 found.get(at[ties.rootOf(count.of()[0])]).add(count);
             }
         }
@@ -112,7 +115,34 @@ final class Closure {
     }
 
     boolean holds(int parcel) {
-        return any(i -> i == parcel);
+        for (int i = 0; i < size; i++) {
+            if (members[i] == parcel) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Sum over its parcels. */
+    int sum(int[] ofParcel) {
+        int sum = 0;
+        for (int i = 0; i < size; i++) {
+            sum += ofParcel[members[i]];
+        }
+        return sum;
+    }
+
+    int first() {
+        return members[0];
+    }
+
+    boolean hasOneKey(NumberedAccount account) {
+        for (int i = 1; i < size; i++) {
+            if (!account.keys[members[i]].equals(account.keys[members[0]])) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Its keys, sorted, each once. */

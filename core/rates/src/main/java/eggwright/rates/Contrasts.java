@@ -1,12 +1,10 @@
 package eggwright.rates;
 
-import eggwright.book.picture.EggAccount;
 import eggwright.book.picture.Picture;
 import eggwright.stats.chances.RateDifference;
 import eggwright.stats.chances.Scatter;
 import eggwright.units.Rate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 
@@ -37,22 +35,29 @@ public record Contrasts(Measure measure, Scatter scatter, List<Contrast> contras
 
     /** The fertility that the groups have in common; apparent where they stand on different bases. */
     public static Contrasts fertility(Picture picture, Dimension by) {
-        var measure = switch (RateReport.of(picture, by).ranking()) {
+        var groups = groups(picture, by);
+        return of(groups, measure(groups));
+    }
+
+    public static Contrasts hatchOfFertile(Picture picture, Dimension by) {
+        return of(groups(picture, by), Measure.HATCH_OF_FERTILE);
+    }
+
+    private static List<GroupSum> groups(Picture picture, Dimension by) {
+        return Gathering.of(picture.accounts(), by.keys(picture)).groups();
+    }
+
+    private static Measure measure(List<GroupSum> groups) {
+        return switch (FertilityRanking.of(groups.stream().map(GroupSum::rates).toList())) {
             case FertilityRanking.AsCounted ranking -> Measure.FERTILITY;
             case FertilityRanking.NothingSeen ranking -> Measure.FERTILITY;
             case FertilityRanking.Corrected ranking -> Measure.APPARENT_FERTILITY;
             case FertilityRanking.AtTheLamp ranking -> Measure.APPARENT_FERTILITY;
             case FertilityRanking.Not ranking -> Measure.APPARENT_FERTILITY;
         };
-        return of(picture, picture.accounts(), by, measure);
     }
 
-    public static Contrasts hatchOfFertile(Picture picture, Dimension by) {
-        return of(picture, picture.accounts(), by, Measure.HATCH_OF_FERTILE);
-    }
-
-    static Contrasts of(Picture picture, Collection<EggAccount> accounts, Dimension by, Measure measure) {
-        var groups = Gathering.of(accounts, by.keys(picture)).groups();
+    private static Contrasts of(List<GroupSum> groups, Measure measure) {
         var scatter = Scatter.within(groups.stream().map(g -> units(g, measure)).toList());
         var found = new ArrayList<Contrast>();
         for (var group : groups) {

@@ -50,9 +50,7 @@ final class Gathering {
         addFertility(account, fertility);
         addApparent(account);
         addHatch(account, fertility);
-        for (var stage : Stage.losses()) {
-            addLoss(account, fertility, stage);
-        }
+        addLosses(account, fertility);
     }
 
     private GroupSum group(List<String> keys) {
@@ -65,7 +63,14 @@ final class Gathering {
     }
 
     private void both(NumberedAccount account, Closure closure, Consumer<GroupSum> what) {
-        both(closure.keys(account), what);
+        what.accept(closure.hasOneKey(account) ? alone(account, closure.first()) : group(closure.keys(account)));
+        what.accept(total);
+    }
+
+    /** The group of one parcel. */
+    private GroupSum alone(NumberedAccount account, int parcel) {
+        var key = account.keys[parcel];
+        return groups.computeIfAbsent(key, k -> new GroupSum(List.of(key)));
     }
 
     private void addFates(NumberedAccount account) {
@@ -127,8 +132,8 @@ final class Gathering {
                 }
             }
         }
-        for (var count : account.fates) {
-            if (RateReport.UNDETERMINED.contains(count.fate())) {
+        for (var fate : RateReport.UNDETERMINED) {
+            for (var count : account.byFate.getOrDefault(fate, List.of())) {
                 var may = new HashMap<GroupSum, Integer>();
                 for (int i : count.of()) {
                     var group = groupOf[i];
@@ -156,12 +161,12 @@ final class Gathering {
     }
 
     private void addHatch(NumberedAccount account, SeenFertility fertility) {
-        for (var closure : Closure.of(account, Ties.none(account.parcels()), account.fates, SALEABLE)) {
+        for (var closure : Closure.of(account, Ties.none(account.parcels()), account.byFate, SALEABLE)) {
             if (closure.all(i -> account.finished[i])) {
                 both(account, closure, g -> g.hatchOfSet.add(closure.counted(), closure.eggs));
             }
         }
-        for (var closure : Closure.of(account, Ties.none(account.parcels()), account.fates, OUT_OF_SHELL)) {
+        for (var closure : Closure.of(account, Ties.none(account.parcels()), account.byFate, OUT_OF_SHELL)) {
             if (closure.all(i -> account.finished[i])) {
                 both(account, closure, g -> {
                     g.chicksOfSet.add(closure.counted(), closure.eggs);
@@ -180,18 +185,33 @@ final class Gathering {
         }
     }
 
-    private void addLoss(NumberedAccount account, SeenFertility fertility, Stage stage) {
-        var fate = RateReport.fate(stage);
-        if (account.present.contains(fate)) {
-            var only = EnumSet.of(fate);
-            for (var closure : Closure.of(account, Ties.none(account.parcels()), account.fates, only)) {
-                both(account, closure, g -> g.ofSet(stage).add(closure.counted(), closure.eggs));
+    /** Losses that an account has none of share the same eggs: these are added up once. */
+    private void addLosses(NumberedAccount account, SeenFertility fertility) {
+        var set = new HashMap<GroupSum, Integer>();
+        for (int i = 0; i < account.parcels(); i++) {
+            set.merge(alone(account, i), account.eggs[i], Integer::sum);
+            set.merge(total, account.eggs[i], Integer::sum);
+        }
+        var fertile = new HashMap<GroupSum, Integer>();
+        for (var closure : fertility.closures()) {
+            if (fertility.seenWhole(closure)) {
+                both(account, closure, g -> fertile.merge(g, fertile(closure), Integer::sum));
             }
-        } else {
-            for (int i = 0; i < account.parcels(); i++) {
-                int eggs = account.eggs[i];
-                both(List.of(account.keys[i]), g -> g.ofSet(stage).add(0, eggs));
+        }
+        for (var stage : Stage.losses()) {
+            var fate = RateReport.fate(stage);
+            if (account.has(fate)) {
+                addLoss(account, fertility, stage, fate);
+            } else {
+                set.forEach((g, eggs) -> g.ofSet(stage).add(0, eggs));
+                fertile.forEach((g, eggs) -> g.ofFertile(stage).add(0, eggs));
             }
+        }
+    }
+
+    private void addLoss(NumberedAccount account, SeenFertility fertility, Stage stage, Fate fate) {
+        for (var closure : Closure.of(account, Ties.none(account.parcels()), account.byFate, EnumSet.of(fate))) {
+            both(account, closure, g -> g.ofSet(stage).add(closure.counted(), closure.eggs));
         }
         for (var closure : fertility.closuresWith(fate)) {
             if (fertility.seenWhole(closure)) {

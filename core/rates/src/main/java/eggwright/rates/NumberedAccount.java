@@ -6,12 +6,13 @@ import eggwright.book.picture.FateCount;
 import eggwright.book.picture.FateSort;
 import eggwright.book.picture.Parcel;
 import eggwright.book.picture.ParcelId;
+import eggwright.book.picture.Parcels;
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 
 /** One account with its parcels numbered, so that a report over a large book stays quick. */
@@ -25,9 +26,14 @@ final class NumberedAccount {
     final String[] keys;
     final int[] eggs;
     final List<Count> fates;
-    final List<Count> lamp;
+
+    /** The same counts by fate. */
+    final Map<Fate, List<Count>> byFate;
+
+    /** Counts at the lamp, by fate. */
+    final Map<Fate, List<Count>> lamp;
+
     final List<PartSeen> partLooks;
-    final Set<Fate> present = EnumSet.noneOf(Fate.class);
 
     /** No egg of the parcel is still in a machine. */
     final boolean[] finished;
@@ -49,13 +55,14 @@ final class NumberedAccount {
             keys[i] = key.apply(parcel);
             eggs[i] = parcel.eggs();
         }
-        fates = numbered(account.fates(), numbers);
-        lamp = numbered(account.atTheLamp(), numbers);
+        var known = new IdentityHashMap<Parcels, int[]>();
+        fates = numbered(account.fates(), numbers, known);
+        byFate = byFate(fates);
+        lamp = byFate(numbered(account.atTheLamp(), numbers, known));
         finished = new boolean[n];
         opened = new boolean[n];
         java.util.Arrays.fill(finished, true);
         for (var count : fates) {
-            present.add(count.fate());
             for (int i : count.of()) {
                 finished[i] &= count.fate().sort() != FateSort.STILL_IN;
                 opened[i] |= count.fate().sort() == FateSort.OPENED;
@@ -73,10 +80,25 @@ final class NumberedAccount {
         return eggs.length;
     }
 
-    private static List<Count> numbered(List<FateCount> counts, Map<ParcelId, Integer> numbers) {
+    boolean has(Fate fate) {
+        return byFate.containsKey(fate);
+    }
+
+    private static Map<Fate, List<Count>> byFate(List<Count> counts) {
+        var found = new EnumMap<Fate, List<Count>>(Fate.class);
+        for (var count : counts) {
+            found.computeIfAbsent(count.fate(), f -> new ArrayList<>()).add(count);
+        }
+        return found;
+    }
+
+    /** Most counts of an account speak of a few groups of parcels, whose numbers are looked up once. */
+    private static List<Count> numbered(
+            List<FateCount> counts, Map<ParcelId, Integer> numbers, Map<Parcels, int[]> known) {
         var found = new ArrayList<Count>(counts.size());
         for (var count : counts) {
-            found.add(new Count(numbers(count.of().ids(), numbers), count.fate(), count.eggs()));
+            int[] of = known.computeIfAbsent(count.of(), parcels -> numbers(parcels.ids(), numbers));
+            found.add(new Count(of, count.fate(), count.eggs()));
         }
         return found;
     }

@@ -29,18 +29,15 @@ final class SeenFertility {
             }
         }
         ties = tiedByPartLooks(account);
-        for (var count : account.lamp) {
+        var clearsAtLamp = account.lamp.getOrDefault(Fate.CLEAR_UNOPENED, List.of());
+        for (var count : clearsAtLamp) {
             // So that the clears that were opened are known of the same eggs as those that were not.
-            if (count.fate() == Fate.CLEAR_UNOPENED) {
-                ties.tie(count.of());
-            }
+            ties.tie(count.of());
         }
-        closures = Closure.of(account, ties, account.fates, NOT_FERTILE);
+        closures = Closure.of(account, ties, account.byFate, NOT_FERTILE);
         clears = new int[seen.length];
-        for (var count : account.lamp) {
-            if (count.fate() == Fate.CLEAR_UNOPENED) {
-                clears[ties.rootOf(count.of()[0])] += count.eggs();
-            }
+        for (var count : clearsAtLamp) {
+            clears[ties.rootOf(count.of()[0])] += count.eggs();
         }
     }
 
@@ -57,12 +54,12 @@ final class SeenFertility {
 
     /** Parcels tied by what decides fertility, and by one fate more. */
     List<Closure> closuresWith(Fate more) {
-        if (!account.present.contains(more)) {
+        if (!account.has(more)) {
             return closures;
         }
         var deciding = EnumSet.copyOf(NOT_FERTILE);
         deciding.add(more);
-        return Closure.of(account, ties.copy(), account.fates, deciding);
+        return Closure.of(account, ties.copy(), account.byFate, deciding);
     }
 
     /** Eggs of a closure whose fertility was seen; never fewer than were found not to be fertile. */
@@ -79,15 +76,12 @@ final class SeenFertility {
 
     /** Clears at the lamp, opened since or not. */
     int clearsAtLamp(Closure closure) {
-        return clears[ties.rootOf(closure.members()[0])];
+        return clears[ties.rootOf(closure.first())];
     }
 
     /** Eggs of a closure that were looked at: what whole looks had, or the largest look at a part, if that is more. */
     static int looked(NumberedAccount account, Closure closure, int[] whole) {
-        int most = 0;
-        for (int i : closure.members()) {
-            most += whole[i];
-        }
+        int most = closure.sum(whole);
         if (most < closure.eggs && !account.partLooks.isEmpty()) {
             for (var look : account.partLooks) {
                 if (closure.holds(look.of()[0])) {
