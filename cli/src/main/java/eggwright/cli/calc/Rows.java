@@ -4,8 +4,8 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
-import eggwright.cli.voice.Near;
 import eggwright.cli.voice.Refused;
+import eggwright.sheet.problem.Near;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -97,7 +97,7 @@ record Rows(Path file, List<Input> inputs) {
             if (!known.contains(name)) {
                 var near = Near.to(name, known);
                 throw refused("has a column \"" + shortened(cell.strip()) + "\" that this calculation does not take."
-                        + (near == null ? "" : " Did you mean \"" + near + "\"?") + " It takes: " + names() + ".");
+                        + near.map(n -> " Did you mean \"" + n + "\"?").orElse("") + " It takes: " + names() + ".");
             }
             if (!seen.add(name)) {
                 throw refused("has the column \"" + name + "\" twice. Name it once.");

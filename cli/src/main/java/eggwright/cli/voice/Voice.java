@@ -1,5 +1,6 @@
 package eggwright.cli.voice;
 
+import eggwright.sheet.problem.Near;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.logging.Level;
@@ -74,7 +75,8 @@ public record Voice(PrintWriter out, PrintWriter err) {
                 ? at.getCommandSpec().optionsMap().keySet()
                 : at.getSubcommands().keySet();
         var near = Near.to(word, known);
-        return "\"" + word + "\" is not known here." + (near == null ? "" : " Did you mean \"" + near + "\"?");
+        return "\"" + word + "\" is not known here."
+                + near.map(n -> " Did you mean \"" + n + "\"?").orElse("");
     }
 
     private static String ended(@Nullable String sentence) {
