@@ -97,6 +97,7 @@ final class ServeCommands {
                 EntryCodec::version,
                 InstantSource.system(),
                 new SecureRandom(),
+                ZoneId.systemDefault(),
                 Integer.parseInt(port));
         try (var desk = Desk.open(setup)) {
             command.out().println("The desk is open at " + desk.address());

@@ -1,6 +1,7 @@
 package eggwright.desk.farm;
 
 import eggwright.book.entry.Entry;
+import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.Payload;
 import eggwright.book.name.DeviceName;
 import eggwright.book.store.EntryStore;
@@ -11,6 +12,7 @@ import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
 import java.time.InstantSource;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -27,6 +29,8 @@ public final class FarmDesk {
      * @param store the open book; stays open as long as the desk
      * @param writer entries as they are written
      * @param versions the version in which a payload is written
+     * @param here this machine's time zone; noted as the farm's where the book holds none, since without it every hour on
+     *     the pages would be that of Greenwich
      * @param port 0 for any free one
      */
     public static Setup setup(
@@ -35,10 +39,13 @@ public final class FarmDesk {
             ToIntFunction<Payload> versions,
             InstantSource clock,
             RandomGenerator random,
+            ZoneId here,
             int port) {
         var book = new LiveBook(store, writer, versions, clock, random);
         var device = new DeviceName("desk");
+        noteZone(book, clock, here, device);
         var doubts = new DoubtWords(LANGUAGE);
+        var chicks = new Chicks(book);
         return new Setup(
                 () -> {
                     var name = book.picture().farm().habits().farmName();
@@ -47,9 +54,27 @@ public final class FarmDesk {
                 LANGUAGE,
                 port,
                 List.of(
-                        new FarmPages(book),
-                        new NotePages(book, () -> device, () -> "", doubts::say),
+                        new TodayPages(book, chicks),
+                        new SetPages(book, chicks),
+                        new EggRoomPages(book),
+                        new PenPages(book),
+                        new SettingPages(book),
+                        new NotePages(book, device, doubts::say),
                         new MachinePages(book),
                         new BookPages(book)));
+    }
+
+    private static void noteZone(LiveBook book, InstantSource clock, ZoneId here, DeviceName device) {
+        var noted = book.ask(ledger -> ledger.inOrder().stream()
+                .anyMatch(e -> e.payload() instanceof HabitsNoted habits && habits.timeZone() != null));
+        if (!noted) {
+            var zone = new HabitsNoted(null, here.getId(), null, null, null, null, null);
+            book.note(
+                    book.freshId(),
+                    clock.instant().atZone(here).toOffsetDateTime(),
+                    zone,
+                    LiveBook.nobodyNamed(),
+                    device);
+        }
     }
 }

@@ -7,7 +7,6 @@ import eggwright.book.fold.Ledger;
 import eggwright.book.name.DeviceName;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.PersonName;
-import eggwright.book.picture.Discrepancy;
 import eggwright.book.picture.Picture;
 import eggwright.book.store.EntryStore;
 import eggwright.book.store.Offered;
@@ -17,7 +16,6 @@ import java.time.InstantSource;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import java.util.HashSet;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
@@ -94,8 +92,8 @@ public final class LiveBook {
 
     /** What became of a note. */
     public sealed interface Noted {
-        /** In the book. What it brings up stands beside it; empty where all adds up. */
-        record Kept(EntryId id, List<Discrepancy> doubts) implements Noted {}
+        /** In the book. */
+        record Kept(EntryId id) implements Noted {}
 
         /** It was in the book already; nothing changed. */
         record KeptBefore(EntryId id) implements Noted {}
@@ -128,14 +126,9 @@ public final class LiveBook {
     public synchronized Noted append(Offered offered) {
         return switch (store.append(offered, clock.instant())) {
             case Outcome.Added(var kept) -> {
-                var before = new HashSet<>(picture().discrepancies());
                 ledger.add(kept);
                 now = new Now(ledger.picture(), ledger.size());
-                yield new Noted.Kept(
-                        kept.entry().id(),
-                        picture().discrepancies().stream()
-                                .filter(d -> !before.contains(d))
-                                .toList());
+                yield new Noted.Kept(kept.entry().id());
             }
             case Outcome.KeptBefore(var kept) ->
                 new Noted.KeptBefore(kept.entry().id());

@@ -80,6 +80,7 @@ public final class MachinePages implements Pages {
                 machine.machine().text(),
                 Optional.ofNullable(machine.does())
                         .map(d -> words.say("does." + d.name().toLowerCase(Locale.ROOT)))
+                        .filter(kind -> !kind.equalsIgnoreCase(machine.machine().text()))
                         .orElse(""),
                 state(machine, loads, words),
                 bySection.entrySet().stream()

@@ -36,7 +36,7 @@ final class EggForms {
                     fields.add(asks.day("laid_from").withValue(asks.today()));
                     fields.add(asks.day("laid_to").withValue(asks.today()));
                     for (var reason : RejectReason.values()) {
-                        fields.add(asks.eggs("rejected_" + reason.word()).optional());
+                        fields.add(asks.eggs("rejected_" + reason.word()));
                     }
                     return fields;
                 },

@@ -24,6 +24,11 @@ import org.jspecify.annotations.Nullable;
  * value that could not be read is stood in for, so that the rest can be read too; it is never kept.
  */
 public final class FormReader {
+    /** The years that a book holds. */
+    private static final int FIRST_YEAR = 1900;
+
+    private static final int LAST_YEAR = 2099;
+
     private final Typed typed;
     private final Words words;
     private final ZoneId zone;
@@ -203,7 +208,12 @@ public final class FormReader {
             return null;
         }
         try {
-            return LocalDateTime.parse(text(name)).atZone(zone).toOffsetDateTime();
+            var read = LocalDateTime.parse(text(name));
+            if (read.getYear() < FIRST_YEAR || read.getYear() > LAST_YEAR) {
+                mend(name, "reader.year", text(name));
+                return null;
+            }
+            return read.atZone(zone).toOffsetDateTime();
         } catch (DateTimeException notAMoment) {
             mend(name, "reader.notAMoment", text(name));
             return null;

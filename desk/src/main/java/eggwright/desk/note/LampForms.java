@@ -51,7 +51,7 @@ final class LampForms {
         fields.add(asks.pens(Need.OPTIONAL));
         fields.add(asks.eggs("counted_before").optional());
         for (var finding : Finding.values()) {
-            fields.add(asks.eggs("seen_" + finding.word()).optional());
+            fields.add(asks.eggs("seen_" + finding.word()));
         }
         fields.add(asks.eggs("removed_unsorted").optional());
         fields.add(asks.rows(
@@ -158,7 +158,7 @@ final class LampForms {
                     fields.add(asks.eggs("opened").optional());
                     fields.add(asks.eggs("clears_opened").optional());
                     for (var what : BreakOutClass.values()) {
-                        fields.add(asks.eggs("class_" + what.word()).optional());
+                        fields.add(asks.eggs("class_" + what.word()));
                     }
                     fields.add(asks.text("look").optional());
                     return fields;

@@ -28,7 +28,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 /** The forms: opened, sent back, shown as kept, mended, withdrawn. */
 public final class NotePages implements Pages {
@@ -37,23 +36,18 @@ public final class NotePages implements Pages {
     private static final String SAW = "saw";
 
     private final LiveBook book;
-    private final Supplier<DeviceName> device;
-    private final Supplier<String> lastPerson;
+    private final DeviceName device;
     private final Function<Discrepancy, String> doubtWords;
+    /** Who noted last at this desk: offered in the next form. */
+    private volatile String lastPerson = "";
 
     /**
      * @param device the name of this desk
-     * @param lastPerson who noted last; the default in the next form
      * @param doubtWords a discrepancy in words
      */
-    public NotePages(
-            LiveBook book,
-            Supplier<DeviceName> device,
-            Supplier<String> lastPerson,
-            Function<Discrepancy, String> doubtWords) {
+    public NotePages(LiveBook book, DeviceName device, Function<Discrepancy, String> doubtWords) {
         this.book = book;
         this.device = device;
-        this.lastPerson = lastPerson;
         this.doubtWords = doubtWords;
     }
 
@@ -114,7 +108,7 @@ public final class NotePages implements Pages {
                                 .toLocalDateTime()
                                 .truncatedTo(ChronoUnit.MINUTES)
                                 .toString()),
-                asks.text(WHO).optional().withValue(lastPerson.get()));
+                asks.text(WHO).optional().withValue(lastPerson));
     }
 
     private static Answer.Page page(int status, EntryForm kind, Around around, Form form, String titleKey) {
@@ -153,7 +147,7 @@ public final class NotePages implements Pages {
         if (read.isEmpty() || !reader.toMend().isEmpty()) {
             return page(422, kind, around, form.toMend(reader.toMend()), "kind." + kind.kind());
         }
-        var noted = book.note(EntryId.parse(form.entryId()), happened, read.get(), who, device.get());
+        var noted = book.note(id(form), happened, read.get(), who, device);
         return answer(
                 noted,
                 why -> page(
@@ -183,17 +177,29 @@ public final class NotePages implements Pages {
         return happened == null ? around.now().toOffsetDateTime().truncatedTo(ChronoUnit.SECONDS) : happened;
     }
 
-    private static PersonName who(FormReader reader) {
+    private PersonName who(FormReader reader) {
         var who = reader.nameOrNone(WHO, PersonName::new);
+        if (who != null) {
+            lastPerson = who.text();
+        }
         return who == null ? LiveBook.nobodyNamed() : who;
     }
 
     private static Answer answer(LiveBook.Noted noted, Function<Refusal, Answer> notKept) {
         return switch (noted) {
-            case LiveBook.Noted.Kept(var id, var doubts) -> new Answer.Onward("/entries/" + id + "?kept=now");
+            case LiveBook.Noted.Kept(var id) -> new Answer.Onward("/entries/" + id + "?kept=now");
             case LiveBook.Noted.KeptBefore(var id) -> new Answer.Onward("/entries/" + id + "?kept=before");
             case LiveBook.Noted.NotKept(var why) -> notKept.apply(why);
         };
+    }
+
+    /** The id made when the form was opened; a fresh one where the browser sent something else. */
+    private EntryId id(Form form) {
+        try {
+            return EntryId.parse(form.entryId());
+        } catch (OutOfRange notAnId) {
+            return book.freshId();
+        }
     }
 
     private static String refused(Refusal why, Words words) {
@@ -328,7 +334,7 @@ public final class NotePages implements Pages {
         }
         var unchanged = happened.toInstant().equals(entry.instant().truncatedTo(ChronoUnit.MINUTES));
         var mend = new Replaced(entry.id(), saw(visit, entry), unchanged ? entry.at() : happened, read.get());
-        var noted = book.note(EntryId.parse(form.entryId()), around.now().toOffsetDateTime(), mend, who, device.get());
+        var noted = book.note(id(form), around.now().toOffsetDateTime(), mend, who, device);
         return answer(
                 noted,
                 why -> page(
@@ -352,7 +358,7 @@ public final class NotePages implements Pages {
                 book.freshId().toString(),
                 around.say("withdraw.keep"),
                 asks.remark("why"),
-                asks.text(WHO).optional().withValue(lastPerson.get()));
+                asks.text(WHO).optional().withValue(lastPerson));
     }
 
     private static Answer.Page withdrawal(int status, Visit visit, Effective entry, Form form) {
@@ -381,11 +387,11 @@ public final class NotePages implements Pages {
             return withdrawal(422, visit, entry, form.toMend(reader.toMend()));
         }
         var noted = book.note(
-                EntryId.parse(form.entryId()),
+                id(form),
                 around.now().toOffsetDateTime(),
                 new Withdrawn(entry.id(), saw(visit, entry), reader.text("why")),
                 who,
-                device.get());
+                device);
         return switch (noted) {
             case LiveBook.Noted.Kept kept -> new Answer.Onward("/book/" + entry.id());
             case LiveBook.Noted.KeptBefore before -> new Answer.Onward("/book/" + entry.id());

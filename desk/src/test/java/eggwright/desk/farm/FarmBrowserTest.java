@@ -35,7 +35,13 @@ final class FarmBrowserTest {
                     new Offered(kept.entry(), EntryCodec.write(kept.entry()), kept.clockOffset()), kept.received());
         }
         desk = Desk.open(FarmDesk.setup(
-                store, EntryCodec::write, EntryCodec::version, InstantSource.fixed(NOON), new SplittableRandom(1), 0));
+                store,
+                EntryCodec::write,
+                EntryCodec::version,
+                InstantSource.fixed(NOON),
+                new SplittableRandom(1),
+                ZoneId.of("America/Chicago"),
+                0));
     }
 
     @AfterAll
@@ -67,13 +73,33 @@ final class FarmBrowserTest {
             BrowserStation.go(page, desk.address().resolve("/notes/eggs-gathered"));
             page.locator("#f-pen").selectOption("Barn");
             page.locator("#f-kept").fill("31");
-            page.getByText("Keep it").click();
+            page.locator("button.main").click();
             assertTrue(page.content().contains("Kept. It is in the book."));
             page.getByText("Mend it").click();
             page.locator("#f-kept").fill("30");
             page.getByText("Keep the mend").click();
             assertTrue(page.content().contains("30"), page.url());
             BrowserStation.keepPicture(page, "farm-mended");
+        });
+    }
+
+    /** A year that a book cannot hold, and a form whose hidden id was lost: said at once, and what was typed stays. */
+    @Test
+    void impossibleYear_isSaidBesideItsField_andWhatWasTypedStays() {
+        BrowserStation.with(Screen.PHONE, ColorScheme.LIGHT, page -> {
+            BrowserStation.go(page, desk.address().resolve("/notes/remark"));
+            page.locator("#f-text").fill("The north pen needs wire.");
+            page.locator("#f-happened").fill("1066-10-14T09:00");
+            page.evaluate("() => { document.querySelector('[name=entry_id]').value = 'lost'; }");
+            page.locator("button.main").click();
+            assertTrue(page.locator("#f-happened-message").textContent().contains("1900 to 2099"));
+            assertTrue(page.locator("#f-text").inputValue().contains("north pen"));
+            page.locator("#f-happened").fill("2027-05-12T09:00");
+            page.locator("#f-who").fill("Wren");
+            page.locator("button.main").click();
+            assertTrue(page.content().contains("Kept. It is in the book."));
+            BrowserStation.go(page, desk.address().resolve("/notes/remark"));
+            assertTrue(page.locator("#f-who").inputValue().equals("Wren"));
         });
     }
 }

@@ -1,0 +1,36 @@
+package eggwright.desk.farm;
+
+import eggwright.book.picture.SetPicture;
+import eggwright.desk.live.LiveBook;
+import eggwright.desk.live.WorkedOut;
+import eggwright.desk.words.Words;
+import eggwright.forecast.Forecast;
+import eggwright.forecast.Forecaster;
+import eggwright.forecast.SetForecast;
+import eggwright.today.schedule.FarmProfiles;
+
+/** Chicks to come, worked out once for each change of the book. */
+final class Chicks {
+    private final WorkedOut<Forecast> forecast;
+
+    Chicks(LiveBook book) {
+        this.forecast = new WorkedOut<>(
+                book,
+                now -> Forecaster.of(
+                        now.picture(), FarmProfiles.of(now.picture().farm())::of));
+    }
+
+    /** The middle and the 80 % range for a set in the machines; empty for any other. */
+    String range(SetPicture set, Words words) {
+        return forecast.get().sets().stream()
+                .filter(f -> f.set().equals(set.name()))
+                .findFirst()
+                .map(f -> range(f, words))
+                .orElse("");
+    }
+
+    private static String range(SetForecast forecast, Words words) {
+        var most = forecast.chicks().interval(0.8);
+        return words.say("range", forecast.chicks().quantile(0.5), most.low(), most.high());
+    }
+}

@@ -1,0 +1,80 @@
+package eggwright.desk.farm;
+
+import eggwright.desk.Answer;
+import eggwright.desk.Pages;
+import eggwright.desk.Place;
+import eggwright.desk.Routes;
+import eggwright.desk.Visit;
+import eggwright.desk.farm.LedgerPage.Cell;
+import eggwright.desk.farm.LedgerPage.Link;
+import eggwright.desk.farm.LedgerPage.Sheet;
+import eggwright.desk.live.LiveBook;
+import eggwright.trade.Species;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Habits and own figures. */
+final class SettingPages implements Pages {
+    private final LiveBook book;
+
+    SettingPages(LiveBook book) {
+        this.book = book;
+    }
+
+    @Override
+    public void addTo(Routes routes) {
+        routes.read("/settings", this::settings);
+    }
+
+    private Answer settings(Visit visit) {
+        var words = Shown.words(visit);
+        var habits = book.picture().farm().habits();
+        var weekday = habits.setWeekday();
+        var days = habits.candlingDays();
+        var rows = List.of(
+                List.of(Cell.of(words.say("habit.name")), Cell.of(habits.farmName())),
+                List.of(Cell.of(words.say("habit.zone")), Cell.of(habits.zone().getId())),
+                List.of(
+                        Cell.of(words.say("habit.set")),
+                        Cell.of((weekday == null
+                                        ? words.say("anyDay")
+                                        : weekday.getDisplayName(java.time.format.TextStyle.FULL, visit.language()))
+                                + " " + habits.setHour())),
+                List.of(Cell.of(words.say("habit.candle")), Cell.of(days == null ? words.say("custom") : days)),
+                List.of(Cell.of(words.say("habit.rounds")), Cell.of(habits.rounds())));
+        var own = new ArrayList<List<Cell>>();
+        for (var species : Species.values()) {
+            var fields = book.picture().farm().overrides().get(species);
+            if (fields != null) {
+                fields.forEach((field, value) -> own.add(List.of(
+                        Cell.of(species.word()),
+                        Cell.of(field.replace('_', ' ')),
+                        Cell.of(value.value()),
+                        Cell.of(value.since()))));
+            }
+        }
+        return Shown.page(new LedgerPage(
+                Place.SETTINGS,
+                words.say("settings.title"),
+                words.say("settings.lead"),
+                List.of(
+                        new Link("/notes/farm-habits", words.say("settings.habits")),
+                        new Link("/notes/species-override", words.say("settings.own"))),
+                List.of(),
+                List.of(
+                        new Sheet(
+                                words.say("settings.habitsTitle"),
+                                "",
+                                List.of(words.say("head.habit"), words.say("head.value")),
+                                rows),
+                        new Sheet(
+                                words.say("settings.ownTitle"),
+                                own.isEmpty() ? words.say("settings.ownNone") : "",
+                                List.of(
+                                        words.say("head.species"),
+                                        words.say("head.figure"),
+                                        words.say("head.value"),
+                                        words.say("head.since")),
+                                own))));
+    }
+}
