@@ -6,6 +6,7 @@ import eggwright.book.entry.Payload;
 import eggwright.book.name.DeviceName;
 import eggwright.book.store.EntryStore;
 import eggwright.desk.Setup;
+import eggwright.desk.candler.CandlerPages;
 import eggwright.desk.ledger.BookPages;
 import eggwright.desk.ledger.DoubtWords;
 import eggwright.desk.live.LiveBook;
@@ -58,6 +59,7 @@ public final class FarmDesk {
                         new SetPages(book, chicks),
                         new EggRoomPages(book),
                         new PenPages(book),
+                        new CandlerPages(book),
                         new SettingPages(book),
                         new NotePages(book, device, doubts::say),
                         new MachinePages(book),

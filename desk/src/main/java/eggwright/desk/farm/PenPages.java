@@ -5,6 +5,7 @@ import eggwright.desk.Pages;
 import eggwright.desk.Place;
 import eggwright.desk.Routes;
 import eggwright.desk.Visit;
+import eggwright.desk.candler.CandlerPages;
 import eggwright.desk.farm.LedgerPage.Cell;
 import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
@@ -55,7 +56,8 @@ final class PenPages implements Pages {
                 words.say("pens.lead"),
                 List.of(
                         new Link("/notes/pen-opened", words.say("pens.new")),
-                        new Link("/notes/pen-changed", words.say("pens.change"))),
+                        new Link("/notes/pen-changed", words.say("pens.change")),
+                        new Link(CandlerPages.PATH, words.say("pens.candlers"))),
                 List.of(),
                 List.of(
                         new Sheet(

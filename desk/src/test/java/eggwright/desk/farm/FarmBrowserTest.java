@@ -56,6 +56,7 @@ final class FarmBrowserTest {
         "/sets/27-5, set",
         "/egg-room, egg-room",
         "/pens, pens",
+        "/candlers, candlers",
         "/machines, machines",
         "/notes, notes",
         "/notes/eggs-set, note-eggs-set",
