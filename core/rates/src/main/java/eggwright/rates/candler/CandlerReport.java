@@ -3,7 +3,6 @@ package eggwright.rates.candler;
 import eggwright.book.fold.Effective;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.PersonName;
-import eggwright.book.picture.EggAccount;
 import eggwright.book.picture.Fate;
 import eggwright.book.picture.Picture;
 import eggwright.rates.RateReport;
@@ -11,6 +10,7 @@ import eggwright.trade.BreakOutClass;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
 import eggwright.units.Rate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -49,7 +49,8 @@ public record CandlerReport(List<Candler> people, Rate hatchOfFertile) {
         entries.forEach(entry -> byId.put(entry.id(), entry));
         var sums = new TreeMap<PersonName, PersonSum>();
         for (var account : picture.accounts()) {
-            new OneAccount(picture, account, byId, new Occasions(account, byId, marksOnly), profiles, sums).add();
+            var table = new AccountTable(account, byId);
+            new OneAccount(picture, table, new Occasions(table, byId, marksOnly), profiles, sums).add();
         }
         return new CandlerReport(
                 sums.values().stream().map(PersonSum::candler).toList(),
@@ -59,15 +60,14 @@ public record CandlerReport(List<Candler> people, Rate hatchOfFertile) {
     /** Adds one account to the sums. */
     private record OneAccount(
             Picture picture,
-            EggAccount account,
-            Map<EntryId, Effective> entries,
+            AccountTable table,
             Occasions occasions,
             Function<Species, SpeciesProfile> profiles,
             Map<PersonName, PersonSum> sums) {
 
         void add() {
-            var misses = new Misses(picture, account, entries, occasions);
-            var told = new HashSet<OneLook>();
+            var misses = new Misses(picture, table, occasions);
+            var told = new ArrayList<OneLook>();
             for (var look : occasions.looks()) {
                 var sum = sums.computeIfAbsent(look.who(), PersonSum::new);
                 sum.looks++;
@@ -81,19 +81,20 @@ public record CandlerReport(List<Candler> people, Rate hatchOfFertile) {
                     sum.calledTold += look.called();
                 }
             }
-            for (var round :
-                    Round.of(occasions.looks().stream().filter(told::contains).toList())) {
+            for (var round : Round.of(told)) {
                 misses.addTo(sums.computeIfAbsent(round.looks().getFirst().who(), PersonSum::new), round);
             }
+            var ids = new HashSet<EntryId>();
+            told.forEach(look -> ids.add(look.entry().id()));
             for (var opening : occasions.openings()) {
                 if (opening.from() instanceof Opening.From.Clears clears) {
-                    addClears(opening, clears, told);
+                    addClears(opening, clears, ids);
                 }
             }
         }
 
         /** Clears that were opened together are told of a person only if that person took all of them out. */
-        private void addClears(Opening opening, Opening.From.Clears clears, Set<OneLook> told) {
+        private void addClears(Opening opening, Opening.From.Clears clears, Set<EntryId> told) {
             var people = clears.of().stream().map(OneLook::who).distinct().toList();
             if (people.size() != 1) {
                 return;
@@ -104,9 +105,10 @@ public record CandlerReport(List<Candler> people, Rate hatchOfFertile) {
             sum.infertileOpened += infertile;
             sum.developedOpened += developed;
             sum.grownOpened += grown(opening, clears);
-            if (clears.allAt(told::contains)) {
-                sum.calledToldOpened += infertile + developed;
-                sum.calledToldNotInfertile += developed + opening.named(Fate.CONTAMINATED);
+            if (clears.allAt(look -> told.contains(look.entry().id()))) {
+                int other = developed + opening.named(Fate.CONTAMINATED);
+                sum.calledToldOpened += infertile + other;
+                sum.calledToldNotInfertile += other;
             }
         }
 
@@ -114,8 +116,7 @@ public record CandlerReport(List<Candler> people, Rate hatchOfFertile) {
         private int grown(Opening opening, Opening.From.Clears clears) {
             int day = clears.of().stream().mapToInt(OneLook::day).min().orElse(0);
             var species = new HashSet<Species>();
-            occasions
-                    .parcels(opening.of())
+            table.parcels(opening.of())
                     .forEach(parcel -> species.add(parcel.lot().species()));
             int grown = 0;
             for (var what : BreakOutClass.values()) {

@@ -4,54 +4,48 @@ import eggwright.book.entry.BrokenOut;
 import eggwright.book.entry.Looked;
 import eggwright.book.fold.Effective;
 import eggwright.book.name.EntryId;
-import eggwright.book.picture.EggAccount;
 import eggwright.book.picture.Fate;
-import eggwright.book.picture.FateCount;
 import eggwright.book.picture.FateSort;
 import eggwright.book.picture.LookedOver;
-import eggwright.book.picture.Parcel;
-import eggwright.book.picture.ParcelId;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.TreeMap;
 
 /** The looks and openings of one account, in the order in which they happened. */
 final class Occasions {
-    private final EggAccount account;
+    private final AccountTable table;
     private final Map<EntryId, Effective> entries;
     private final List<OneLook> looks;
     private final List<Opening> openings = new ArrayList<>();
 
-    /** Clears of each look that were not opened so far. */
-    private final Map<OneLook, Integer> unopened = new HashMap<>();
+    /** Clears of each look that were not opened so far, by the look's entry. */
+    private final Map<EntryId, Integer> unopened = new HashMap<>();
 
     /**
      * @param entries every entry that counts, by id
      * @param marksOnly looks that took nothing out by their nature
      */
-    Occasions(EggAccount account, Map<EntryId, Effective> entries, Set<EntryId> marksOnly) {
-        this.account = account;
+    Occasions(AccountTable table, Map<EntryId, Effective> entries, Set<EntryId> marksOnly) {
+        this.table = table;
         this.entries = entries;
         this.looks = looks(marksOnly);
-        looks.forEach(look -> unopened.put(look, look.called()));
-        account.fates().stream()
-                .filter(f -> f.fate().sort() == FateSort.OPENED)
-                .map(FateCount::by)
-                .filter(Objects::nonNull)
-                .distinct()
-                .map(entries::get)
-                .filter(Objects::nonNull)
-                .sorted()
-                .forEach(this::open);
+        looks.forEach(look -> unopened.put(look.entry().id(), look.called()));
+        var opened = new TreeMap<Effective, List<AccountTable.Count>>();
+        for (var count : table.fates()) {
+            if (count.fate().sort() == FateSort.OPENED && count.by().isPresent()) {
+                opened.computeIfAbsent(count.by().get(), entry -> new ArrayList<>())
+                        .add(count);
+            }
+        }
+        opened.forEach(this::open);
     }
 
     List<OneLook> looks() {
@@ -63,32 +57,36 @@ final class Occasions {
     }
 
     int unopened(OneLook look) {
-        return unopened.getOrDefault(look, 0);
+        return unopened.getOrDefault(look.entry().id(), 0);
     }
 
     private List<OneLook> looks(Set<EntryId> marksOnly) {
-        var parts = new HashMap<EntryId, List<LookedOver>>();
-        for (var part : account.looks()) {
+        var parts = new LinkedHashMap<EntryId, List<LookedOver>>();
+        for (var part : table.account().looks()) {
             parts.computeIfAbsent(part.by(), id -> new ArrayList<>()).add(part);
+        }
+        var called = new HashMap<EntryId, Integer>();
+        for (var count : table.atTheLamp()) {
+            if (count.fate() == Fate.CLEAR_UNOPENED && count.by().isPresent()) {
+                called.merge(count.by().get().id(), count.eggs(), Integer::sum);
+            }
         }
         var found = new ArrayList<OneLook>();
         parts.forEach((id, over) -> {
             var entry = entries.get(id);
             if (entry != null && entry.payload() instanceof Looked look && !marksOnly.contains(id)) {
-                found.add(look(entry, look, over));
+                found.add(look(entry, look, over, called.getOrDefault(id, 0)));
             }
         });
         found.sort(Comparator.comparing(OneLook::entry));
         return List.copyOf(found);
     }
 
-    private OneLook look(Effective entry, Looked look, List<LookedOver> over) {
-        var of = new HashSet<ParcelId>();
-        over.forEach(part -> of.addAll(part.of().ids()));
-        int called = account.atTheLamp().stream()
-                .filter(f -> f.fate() == Fate.CLEAR_UNOPENED && entry.id().equals(f.by()))
-                .mapToInt(FateCount::eggs)
-                .sum();
+    private OneLook look(Effective entry, Looked look, List<LookedOver> over, int called) {
+        var of = Lots.of();
+        for (var part : over) {
+            of = of.with(table.lots(part.of()));
+        }
         return new OneLook(
                 entry,
                 look,
@@ -99,38 +97,31 @@ final class Occasions {
                 day(of, entry.at().toLocalDate()));
     }
 
-    /** The parcels of these names. */
-    Stream<Parcel> parcels(Set<ParcelId> of) {
-        return account.parcels().values().stream().filter(parcel -> of.contains(parcel.id()));
-    }
-
-    private int day(Set<ParcelId> of, LocalDate on) {
-        return parcels(of)
+    private int day(Lots of, LocalDate on) {
+        return table.parcels(of)
                 .mapToInt(parcel -> (int) ChronoUnit.DAYS.between(parcel.setOn(), on))
                 .min()
                 .orElse(0);
     }
 
-    private void open(Effective entry) {
+    private void open(Effective entry, List<AccountTable.Count> counts) {
         if (!(entry.payload() instanceof BrokenOut it)) {
             return;
         }
-        var of = new HashSet<ParcelId>();
+        var of = Lots.of();
         var named = new EnumMap<Fate, Integer>(Fate.class);
-        for (var count : account.fates()) {
-            if (entry.id().equals(count.by()) && count.fate().sort() == FateSort.OPENED) {
-                of.addAll(count.of().ids());
-                named.merge(count.fate(), count.eggs(), Integer::sum);
-            }
+        for (var count : counts) {
+            of = of.with(count.of());
+            named.merge(count.fate(), count.eggs(), Integer::sum);
         }
         openings.add(new Opening(entry, of, named, from(entry, it, of)));
     }
 
-    private Opening.From from(Effective entry, BrokenOut it, Set<ParcelId> of) {
+    private Opening.From from(Effective entry, BrokenOut it, Lots of) {
         var candidates = looks.stream()
                 .filter(look -> unopened(look) > 0)
                 .filter(look -> it.scope().look() == null
-                        ? look.speaksOf(of) && look.entry().compareTo(entry) < 0
+                        ? look.of().meets(of) && look.entry().compareTo(entry) < 0
                         : look.entry().id().equals(it.scope().look()))
                 .toList();
         int there = candidates.stream().mapToInt(this::unopened).sum();
@@ -154,19 +145,22 @@ final class Occasions {
         int left = clears;
         for (var look : from) {
             int some = Math.min(left, unopened(look));
-            unopened.put(look, unopened(look) - some);
+            unopened.put(look.entry().id(), unopened(look) - some);
             left -= some;
         }
     }
 
     /** Eggs of these parcels that no look took out: not hatched at the end, or opened from the machine. */
-    private int leftIn(Effective opening, Set<ParcelId> of) {
-        return account.atTheLamp().stream()
-                .filter(f -> f.of().ids().stream().anyMatch(of::contains))
-                .filter(f -> f.fate() == Fate.UNACCOUNTED
-                        || f.fate() == Fate.PIPPED_ALIVE_LEFT
-                        || opening.id().equals(f.by()))
-                .mapToInt(FateCount::eggs)
-                .sum();
+    private int leftIn(Effective opening, Lots of) {
+        int eggs = 0;
+        for (var count : table.atTheLamp()) {
+            if (count.of().meets(of)
+                    && (count.fate() == Fate.UNACCOUNTED
+                            || count.fate() == Fate.PIPPED_ALIVE_LEFT
+                            || count.isBy(opening))) {
+                eggs += count.eggs();
+            }
+        }
+        return eggs;
     }
 }

@@ -5,9 +5,7 @@ import eggwright.book.entry.FindingCount;
 import eggwright.book.entry.Looked;
 import eggwright.book.fold.Effective;
 import eggwright.book.name.PersonName;
-import eggwright.book.picture.ParcelId;
 import java.time.LocalDate;
-import java.util.Set;
 
 /**
  * One look at some parcels of an account.
@@ -18,11 +16,7 @@ import java.util.Set;
  * @param called eggs called clear that left
  * @param day of incubation; of the youngest parcel, where they differ
  */
-record OneLook(Effective entry, Looked look, Set<ParcelId> of, int held, int seen, int called, int day) {
-    OneLook {
-        of = Set.copyOf(of);
-    }
-
+record OneLook(Effective entry, Looked look, Lots of, int held, int seen, int called, int day) {
     PersonName who() {
         return entry.entry().who();
     }
@@ -33,10 +27,6 @@ record OneLook(Effective entry, Looked look, Set<ParcelId> of, int held, int see
 
     boolean isAfter(OneLook other) {
         return entry.compareTo(other.entry) > 0;
-    }
-
-    boolean speaksOf(Set<ParcelId> parcels) {
-        return parcels.stream().anyMatch(of::contains);
     }
 
     boolean leftClearsIn() {

@@ -2,10 +2,8 @@ package eggwright.rates.candler;
 
 import eggwright.book.fold.Effective;
 import eggwright.book.picture.Fate;
-import eggwright.book.picture.ParcelId;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Eggs opened on one occasion.
@@ -13,9 +11,8 @@ import java.util.Set;
  * @param of the parcels that they came from
  * @param named eggs by what they were; none of 0
  */
-record Opening(Effective entry, Set<ParcelId> of, Map<Fate, Integer> named, From from) {
+record Opening(Effective entry, Lots of, Map<Fate, Integer> named, From from) {
     Opening {
-        of = Set.copyOf(of);
         named = Map.copyOf(named);
     }
 
