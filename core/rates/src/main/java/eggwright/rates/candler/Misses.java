@@ -91,7 +91,7 @@ final class Misses {
             }
         }
         for (var later : occasions.looks()) {
-            if (later.of().meets(round.of()) && round.isBefore(later)) {
+            if (round.isBefore(later)) {
                 sum.undecided += occasions.unopened(later);
             }
         }

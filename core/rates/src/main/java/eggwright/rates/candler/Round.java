@@ -52,9 +52,10 @@ record Round(List<OneLook> looks, Lots of) {
         return looks.getFirst().on();
     }
 
-    /** Whether a later look was made after this round, at least of what both speak of. */
+    /** Whether another look at some of these eggs was made after this round had them. */
     boolean isBefore(OneLook later) {
-        return looks.stream().allMatch(look -> !look.of().meets(later.of()) || later.isAfter(look));
+        return later.of().meets(of)
+                && looks.stream().allMatch(look -> !look.of().meets(later.of()) || later.isAfter(look));
     }
 
     /** Whether an entry came after all its looks at these eggs. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * R 4.2.2 on the tables of Cohen 1960, Fleiss, Cohen and Everitt 1969, Fleiss's book, Agresti's (two reviewers, two
- * pathologists, couples) and own ones; vcd::Kappa agrees with the kept answers to 1e-16.
+ * pathologists, couples) and own ones. Sources: SOURCES.md beside the resources.
  */
 class KappaReferenceTest {
     /** Closed forms on both sides. */
