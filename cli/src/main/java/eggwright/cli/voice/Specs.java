@@ -17,7 +17,10 @@ public final class Specs {
     public static CommandSpec of(String name, String about, Callable<Integer> action, String example) {
         var spec = CommandSpec.wrapWithoutInspection(action).name(name);
         // picocli reads a per cent sign as the start of a format.
-        spec.usageMessage().description(about.replace("%", "%%")).footer("", "Example: " + example).sortOptions(false);
+        spec.usageMessage()
+                .description(about.replace("%", "%%"))
+                .footer("", "Example: " + example)
+                .sortOptions(false);
         spec.addOption(OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
                 .description("show this, with an example")
