@@ -30,6 +30,10 @@ public final class Rehearsal {
             }
             return;
         }
+        if (arguments[0].equals("desk")) {
+            DeskRehearsal.run(data);
+            return;
+        }
         var nobody = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
         for (var words : programme(arguments[0], data)) {
             Main.run(nobody, nobody, words.toArray(String[]::new));
