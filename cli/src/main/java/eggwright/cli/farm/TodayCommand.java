@@ -1,5 +1,6 @@
 package eggwright.cli.farm;
 
+import eggwright.book.picture.Picture;
 import eggwright.cli.answer.Answer;
 import eggwright.cli.answer.JsonAnswers;
 import eggwright.cli.answer.Value;
@@ -37,8 +38,7 @@ final class TodayCommand {
 
     private static int run(FarmCommand command) {
         var now = at(command);
-        var ledger = FarmCommands.ledger(command);
-        var picture = (command.given("at").isPresent() ? ledger.asOf(now) : ledger).picture();
+        var picture = picture(command, now);
         var noted = picture.farm().habits().zone();
         // A farm that has noted no zone lives by this machine's.
         var zone = noted.equals(ZoneId.of("UTC")) || noted.equals(ZoneOffset.UTC) ? ZoneId.systemDefault() : noted;
@@ -64,6 +64,16 @@ final class TodayCommand {
             lines(command, coming, words);
         });
         return Status.DONE;
+    }
+
+    private static Picture picture(FarmCommand command, Instant now) {
+        if (command.given("at").isPresent()) {
+            return FarmCommands.ledger(command).asOf(now).picture();
+        }
+        var data = command.data();
+        try (var store = data.read()) {
+            return TodayAside.picture(data, store, now);
+        }
     }
 
     private static Instant at(FarmCommand command) {

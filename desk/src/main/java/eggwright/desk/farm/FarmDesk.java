@@ -4,6 +4,7 @@ import eggwright.book.entry.Entry;
 import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.Payload;
 import eggwright.book.name.DeviceName;
+import eggwright.book.picture.Picture;
 import eggwright.book.store.EntryStore;
 import eggwright.desk.Setup;
 import eggwright.desk.candler.CandlerPages;
@@ -16,6 +17,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import java.util.random.RandomGenerator;
@@ -26,14 +28,7 @@ public final class FarmDesk {
 
     private FarmDesk() {}
 
-    /**
-     * @param store the open book; stays open as long as the desk
-     * @param writer entries as they are written
-     * @param versions the version in which a payload is written
-     * @param here this machine's time zone; noted as the farm's where the book holds none, since without it every hour on
-     *     the pages would be that of Greenwich
-     * @param port 0 for any free one
-     */
+    /** The desk of a farm, with nobody watching. */
     public static Setup setup(
             EntryStore store,
             Function<Entry, String> writer,
@@ -42,9 +37,31 @@ public final class FarmDesk {
             RandomGenerator random,
             ZoneId here,
             int port) {
+        return setup(store, writer, versions, clock, random, here, port, picture -> {});
+    }
+
+    /**
+     * @param store the open book; stays open as long as the desk
+     * @param writer entries as they are written
+     * @param versions the version in which a payload is written
+     * @param here this machine's time zone; noted as the farm's where the book holds none, since without it every hour on
+     *     the pages would be that of Greenwich
+     * @param port 0 for any free one
+     * @param watcher is shown each picture of the book; has to be quick
+     */
+    public static Setup setup(
+            EntryStore store,
+            Function<Entry, String> writer,
+            ToIntFunction<Payload> versions,
+            InstantSource clock,
+            RandomGenerator random,
+            ZoneId here,
+            int port,
+            Consumer<Picture> watcher) {
         var book = new LiveBook(store, writer, versions, clock, random);
         var device = new DeviceName("desk");
         noteZone(book, clock, here, device);
+        book.showTo(now -> watcher.accept(now.picture()));
         var doubts = new DoubtWords(LANGUAGE);
         var chicks = new Chicks(book);
         return new Setup(
