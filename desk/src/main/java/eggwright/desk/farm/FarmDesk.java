@@ -11,6 +11,7 @@ import eggwright.desk.ledger.DoubtWords;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
+import eggwright.desk.today.TodayPages;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -54,7 +55,7 @@ public final class FarmDesk {
                 LANGUAGE,
                 port,
                 List.of(
-                        new TodayPages(book, chicks),
+                        new TodayPages(book, (set, visit) -> chicks.range(set, Shown.words(visit))),
                         new SetPages(book, chicks),
                         new EggRoomPages(book),
                         new PenPages(book),

@@ -125,7 +125,7 @@ public final class NotePages implements Pages {
 
     private static List<CautionShown> cautions(EntryForm form, Words words) {
         return form.cautions().stream()
-                .map(place -> CautionsWorded.of(Cautions.at(place), words))
+                .map(place -> CautionShown.of(Cautions.at(place), words.language()))
                 .toList();
     }
 
