@@ -4,6 +4,7 @@ import eggwright.book.entry.Entry;
 import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.Payload;
 import eggwright.book.name.DeviceName;
+import eggwright.book.store.BuyerStore;
 import eggwright.book.store.EntryStore;
 import eggwright.desk.Setup;
 import eggwright.desk.ledger.BookPages;
@@ -11,6 +12,7 @@ import eggwright.desk.ledger.DoubtWords;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
+import eggwright.desk.people.PeoplePages;
 import eggwright.desk.today.TodayPages;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -28,6 +30,7 @@ public final class FarmDesk {
 
     /**
      * @param store the open book; stays open as long as the desk
+     * @param buyers names behind buyer numbers, of the same book
      * @param writer entries as they are written
      * @param versions the version in which a payload is written
      * @param here this machine's time zone; noted as the farm's where the book holds none, since without it every hour on
@@ -36,6 +39,7 @@ public final class FarmDesk {
      */
     public static Setup setup(
             EntryStore store,
+            BuyerStore buyers,
             Function<Entry, String> writer,
             ToIntFunction<Payload> versions,
             InstantSource clock,
@@ -60,7 +64,8 @@ public final class FarmDesk {
                         new EggRoomPages(book),
                         new PenPages(book),
                         new SettingPages(book),
-                        new NotePages(book, device, doubts::say),
+                        new NotePages(book, buyers, device, doubts::say),
+                        new PeoplePages(book, buyers),
                         new MachinePages(book),
                         new BookPages(book)));
     }

@@ -71,9 +71,23 @@ public sealed interface Field {
      *
      * @param unit shown beside it, as "eggs"; empty where there is none or where it is typed
      * @param value as typed
+     * @param offers what is often typed, each with words that explain it; anything else may be typed as well
      */
-    record Line(String name, String label, Kind kind, Need need, String unit, String hint, String message, String value)
+    record Line(
+            String name,
+            String label,
+            Kind kind,
+            Need need,
+            String unit,
+            String hint,
+            String message,
+            String value,
+            List<Choice.Option> offers)
             implements Field {
+        public Line {
+            offers = List.copyOf(offers);
+        }
+
         public static Line text(String name, String label) {
             return of(name, label, Kind.TEXT);
         }
@@ -100,28 +114,32 @@ public sealed interface Field {
         }
 
         private static Line of(String name, String label, Kind kind) {
-            return new Line(name, label, kind, Need.NEEDED, "", "", "", "");
+            return new Line(name, label, kind, Need.NEEDED, "", "", "", "", List.of());
         }
 
         public Line optional() {
-            return new Line(name, label, kind, Need.OPTIONAL, unit, hint, message, value);
+            return new Line(name, label, kind, Need.OPTIONAL, unit, hint, message, value, offers);
         }
 
         public Line withUnit(String unit) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
 
         public Line withHint(String hint) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
+        }
+
+        public Line withOffers(List<Choice.Option> offers) {
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
 
         public Line withValue(String value) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
 
         @Override
         public Line withMessage(String message) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
 
         @Override
@@ -131,7 +149,7 @@ public sealed interface Field {
 
         @Override
         public Line named(String name) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
     }
 

@@ -203,6 +203,14 @@ final class Asks {
         return names("order", around.picture().orders().keySet(), need);
     }
 
+    /** A buyer's number; those with a name are offered by it. */
+    Line buyer() {
+        return text("buyer")
+                .withOffers(around.buyers().stream()
+                        .map(b -> new Option(b.number().text(), b.name()))
+                        .toList());
+    }
+
     Field weekdays(String name) {
         var options = new ArrayList<Option>();
         options.add(new Option("", around.say("choice.none")));

@@ -76,7 +76,7 @@ final class ChickForms {
                         asks.names("set", asks.setNames(), Need.OPTIONAL),
                         asks.species(),
                         asks.whole("chicks", "chicks"),
-                        asks.text("buyer").optional()),
+                        asks.buyer().optional()),
                 r -> new ChicksSold(
                         r.nameOrNone("set", SetName::new),
                         r.species("species"),
@@ -96,7 +96,7 @@ final class ChickForms {
                 ChicksOrdered.class,
                 asks -> List.of(
                         asks.text("order"),
-                        asks.text("buyer"),
+                        asks.buyer(),
                         asks.species(),
                         asks.whole("chicks", "chicks"),
                         asks.day("day"),
@@ -134,7 +134,7 @@ final class ChickForms {
                 ChicksDelivered.class,
                 asks -> List.of(
                         asks.orders(Need.OPTIONAL),
-                        asks.text("buyer"),
+                        asks.buyer(),
                         asks.species(),
                         asks.whole("chicks", "chicks"),
                         asks.whole("dead_on_arrival", "chicks").optional()),

@@ -118,7 +118,7 @@ final class EggForms {
                 "eggs-sold",
                 Shelf.EGGS,
                 EggsSold.class,
-                asks -> leaving(asks, asks.text("buyer").optional()),
+                asks -> leaving(asks, asks.buyer().optional()),
                 r -> new EggsSold(
                         r.nameOrNone("pen", PenName::new),
                         r.species("species"),

@@ -11,11 +11,7 @@ final class KeptLines {
     static List<KeptPage.Line> of(Field field) {
         return switch (field) {
             case Field.Line line ->
-                line.value().isBlank()
-                        ? List.of()
-                        : List.of(new KeptPage.Line(
-                                line.label(),
-                                line.unit().isEmpty() ? line.value() : line.value() + "\u00a0" + line.unit()));
+                line.value().isBlank() ? List.of() : List.of(new KeptPage.Line(line.label(), shown(line)));
             case Field.Choice choice ->
                 choice.options().stream()
                         .filter(o ->
@@ -24,6 +20,16 @@ final class KeptLines {
                         .toList();
             case Field.Rows rows -> rows(rows);
         };
+    }
+
+    /** With its unit, or with the words of what was offered. */
+    private static String shown(Field.Line line) {
+        var words = line.offers().stream()
+                .filter(o -> o.value().equals(line.value()))
+                .map(o -> " (" + o.label() + ")")
+                .findFirst()
+                .orElse("");
+        return line.unit().isEmpty() ? line.value() + words : line.value() + "\u00a0" + line.unit();
     }
 
     private static List<KeptPage.Line> rows(Field.Rows rows) {

@@ -8,6 +8,7 @@ import eggwright.book.name.DeviceName;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.PersonName;
 import eggwright.book.picture.Discrepancy;
+import eggwright.book.store.BuyerStore;
 import eggwright.book.store.Refusal;
 import eggwright.desk.Answer;
 import eggwright.desk.Pages;
@@ -36,17 +37,20 @@ public final class NotePages implements Pages {
     private static final String SAW = "saw";
 
     private final LiveBook book;
+    private final BuyerStore buyers;
     private final DeviceName device;
     private final Function<Discrepancy, String> doubtWords;
     /** Who noted last at this desk: offered in the next form. */
     private volatile String lastPerson = "";
 
     /**
+     * @param buyers those that can be offered by name
      * @param device the name of this desk
      * @param doubtWords a discrepancy in words
      */
-    public NotePages(LiveBook book, DeviceName device, Function<Discrepancy, String> doubtWords) {
+    public NotePages(LiveBook book, BuyerStore buyers, DeviceName device, Function<Discrepancy, String> doubtWords) {
         this.book = book;
+        this.buyers = buyers;
         this.device = device;
         this.doubtWords = doubtWords;
     }
@@ -68,7 +72,7 @@ public final class NotePages implements Pages {
     }
 
     private Around around(Visit visit) {
-        return new Around(book.picture(), book.time(), words(visit), visit.asked());
+        return new Around(book.picture(), buyers.all(), book.time(), words(visit), visit.asked());
     }
 
     private Answer list(Visit visit) {

@@ -1,15 +1,18 @@
 package eggwright.desk.note;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.entry.PayloadKinds;
 import eggwright.book.fold.Ledger;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Typed;
+import eggwright.desk.part.CautionShown;
 import eggwright.desk.words.Words;
 import eggwright.invented.season.Season;
 import eggwright.invented.truth.Truth;
+import eggwright.trade.caution.Cautions;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -55,11 +58,15 @@ class EntryFormsTest {
                         Season.of(Truth.PLAIN, 3, LocalDate.of(2027, 3, 22)).entries())
                 .picture();
         for (var picture : List.of(new Ledger().picture(), full)) {
-            var around = new Around(picture, ZonedDateTime.of(2027, 5, 3, 19, 0, 0, 0, ZONE), WORDS, Typed.nothing());
+            var around = new Around(
+                    picture, List.of(), ZonedDateTime.of(2027, 5, 3, 19, 0, 0, 0, ZONE), WORDS, Typed.nothing());
             for (var form : EntryForms.all()) {
                 assertTrue(form.fields(around).stream().map(Field::label).noneMatch(String::isBlank), form.kind());
                 assertTrue(WORDS.knows("kind." + form.kind()), form.kind());
-                form.cautions().forEach(c -> assertTrue(WORDS.knows("caution." + c.word()), c.word()));
+                form.cautions()
+                        .forEach(c -> assertFalse(CautionShown.of(Cautions.at(c), Locale.ENGLISH)
+                                .title()
+                                .isBlank()));
             }
         }
     }
