@@ -247,7 +247,7 @@ public sealed interface Field {
 
         /** Five more empty rows, up to as many as are read. */
         public Rows withMore() {
-            return withRowCount(Math.min(rows.size() + ADDED_AT_ONCE, Typed.MOST_ROWS));
+            return withRowCount(Math.max(rows.size(), Math.min(rows.size() + ADDED_AT_ONCE, Typed.MOST_ROWS)));
         }
 
         @Override
@@ -260,6 +260,11 @@ public sealed interface Field {
             return of(name, label, rowLabel, more, rows.size(), blank)
                     .withHint(hint)
                     .withMessage(message);
+        }
+
+        /** Whether one note takes no more rows. */
+        public boolean isFull() {
+            return rows.size() >= Typed.MOST_ROWS;
         }
 
         Rows eachField(UnaryOperator<Field> change) {

@@ -83,13 +83,13 @@ final class HatchForms {
                         asks.whole("dead_in_basket", "chicks").optional(),
                         asks.eggs("pipped_alive_left").optional()),
                 r -> new TakenOff(
-                        LampForms.scope(r),
+                        Scopes.read(r),
                         r.choice("pull", Pull.class),
                         r.whole("saleable"),
                         r.wholeOrNought("culled"),
                         r.wholeOrNought("dead_in_basket"),
                         r.wholeOrNought("pipped_alive_left")),
-                it -> LampForms.write(new Written(), it.counted())
+                it -> Scopes.write(new Written(), it.counted())
                         .choice("pull", it.pull())
                         .whole("saleable", it.saleable())
                         .whole("culled", it.culled())

@@ -159,6 +159,9 @@ public final class PeoplePages implements Pages {
     }
 
     private Answer keep(Visit visit, PersonForms.Read read, Form form, String titleKey, String introKey, String done) {
+        if (Form.isToBeShownAgain(visit.typed())) {
+            return page(200, visit, titleKey, introKey, form);
+        }
         return switch (read) {
             case PersonForms.Read.Wrong(var toMend) -> page(422, visit, titleKey, introKey, form.toMend(toMend));
             case PersonForms.Read.Right(var buyer) -> answer(visit, buyers.keep(buyer), form, titleKey, introKey, done);
@@ -191,6 +194,9 @@ public final class PeoplePages implements Pages {
     }
 
     private Answer erase(Visit visit, Buyer buyer) {
+        if (Form.isToBeShownAgain(visit.typed())) {
+            return openErasing(visit, buyer);
+        }
         return answer(
                 visit, buyers.erase(buyer.number()), erasing(visit, buyer), "erase.title", "erase.again", "erased");
     }
