@@ -25,6 +25,14 @@ public sealed interface Field {
     /** The same field under another name. */
     Field named(String name);
 
+    /** The same field in a row of a repeated one. */
+    default Field inRow(String row) {
+        return named(row + "." + name());
+    }
+
+    /** Whether anything was typed or chosen in it. */
+    boolean isFilled();
+
     /** The id in the page. */
     default String id() {
         return "f-" + name().replace('.', '-');
@@ -117,6 +125,11 @@ public sealed interface Field {
             return new Line(name, label, kind, Need.NEEDED, "", "", "", "", List.of());
         }
 
+        @Override
+        public boolean isFilled() {
+            return !value.isBlank();
+        }
+
         public Line optional() {
             return new Line(name, label, kind, Need.OPTIONAL, unit, hint, message, value, offers);
         }
@@ -182,6 +195,11 @@ public sealed interface Field {
             return new Choice(name, label, Shape.LIST, "", "", "", options);
         }
 
+        @Override
+        public boolean isFilled() {
+            return !value.isEmpty();
+        }
+
         public Choice withHint(String hint) {
             return new Choice(name, label, shape, hint, message, value, options);
         }
@@ -203,6 +221,62 @@ public sealed interface Field {
         @Override
         public Choice named(String name) {
             return new Choice(name, label, shape, hint, message, value, options);
+        }
+    }
+
+    /**
+     * Fields that are seldom needed, behind one touch. Open where one of them holds anything or is to be mended.
+     *
+     * @param label words of the touch
+     */
+    record Fold(String name, String label, List<Field> fields) implements Field {
+        public Fold {
+            fields = List.copyOf(fields);
+        }
+
+        @Override
+        public String hint() {
+            return "";
+        }
+
+        @Override
+        public String message() {
+            return "";
+        }
+
+        /** Whether it is shown unfolded. */
+        public boolean isOpen() {
+            return fields.stream().anyMatch(f -> f.isToBeMended() || f.isFilled());
+        }
+
+        @Override
+        public boolean isFilled() {
+            return fields.stream().anyMatch(Field::isFilled);
+        }
+
+        @Override
+        public Fold withMessage(String message) {
+            return this;
+        }
+
+        @Override
+        public Fold filledFrom(Typed typed) {
+            return each(f -> f.filledFrom(typed));
+        }
+
+        @Override
+        public Fold named(String name) {
+            return new Fold(name, label, fields);
+        }
+
+        /** In a row: its fields belong to the row, as all others do. */
+        @Override
+        public Fold inRow(String row) {
+            return new Fold(row + "." + name, label, fields.stream().map(f -> f.inRow(row)).toList());
+        }
+
+        Fold each(UnaryOperator<Field> change) {
+            return new Fold(name, label, fields.stream().map(change).toList());
         }
     }
 
@@ -234,6 +308,11 @@ public sealed interface Field {
         public static Rows of(
                 String name, String label, String rowLabel, String more, int rowCount, List<Field> blank) {
             return new Rows(name, label, rowLabel, more, "", "", blank, List.of()).withRowCount(rowCount);
+        }
+
+        @Override
+        public boolean isFilled() {
+            return rows.stream().anyMatch(row -> row.stream().anyMatch(Field::isFilled));
         }
 
         public Rows withHint(String hint) {
@@ -280,7 +359,7 @@ public sealed interface Field {
 
         private List<Field> emptyRow(int number) {
             return blank.stream()
-                    .map(f -> f.named(Typed.rowName(name, number) + "." + f.name()))
+                    .map(f -> f.inRow(Typed.rowName(name, number)))
                     .toList();
         }
 

@@ -77,7 +77,9 @@ public record Form(String action, String entryId, String keep, List<Field> field
     }
 
     private static Field said(Field field, Map<String, String> byName) {
-        var inside = field instanceof Field.Rows rows ? rows.eachField(f -> said(f, byName)) : field;
+        var inside = field instanceof Field.Rows rows
+                ? rows.eachField(f -> said(f, byName))
+                : field instanceof Field.Fold fold ? fold.each(f -> said(f, byName)) : field;
         var message = byName.get(field.name());
         return message == null ? inside : inside.withMessage(message);
     }

@@ -5,14 +5,18 @@ import eggwright.book.name.Name;
 import eggwright.book.name.SetName;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.MachinePicture;
+import eggwright.book.picture.SetPicture;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Field.Choice.Option;
 import eggwright.desk.form.Field.Line;
 import eggwright.trade.Species;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Fields that many forms share, worded once, filled from what the link knew. */
 final class Asks {
@@ -24,6 +28,8 @@ final class Asks {
 
     /** In a form: it was seen, and in order. */
     static final String IN_ORDER = "in_order";
+
+    private static final Pattern LAST_NUMBER = Pattern.compile("(.*?)(\\d{1,6})");
 
     String today() {
         return around.now().toLocalDate().toString();
@@ -99,7 +105,33 @@ final class Asks {
                 .filter(m -> m.does() == null || m.does() == kind || m.does() == MachineKind.SETTER_AND_HATCHER)
                 .map(MachinePicture::machine)
                 .toList();
-        return names(name, fitting, need);
+        var field = names(name, fitting, need);
+        // A farm with one machine of the kind uses that one.
+        return fitting.size() == 1 && !field.isFilled()
+                ? ((Field.Choice) field).withValue(fitting.getFirst().text())
+                : field;
+    }
+
+    /** Seldom needed: behind one touch. */
+    Field fold(String name, Field... fields) {
+        return new Field.Fold("fold_" + name, around.say("fold." + name), List.of(fields));
+    }
+
+    /** A tray; those of the set that the link named are offered with the eggs they should hold. */
+    Line tray(String name, String setField) {
+        var asked = around.asked().text(setField);
+        var trays = asked.isEmpty()
+                ? List.<Option>of()
+                : around.picture().set(new SetName(asked)).stream()
+                        .flatMap(s -> s.loads().values().stream())
+                        .filter(load -> load.phase() != LoadPhase.OUT)
+                        .map(load -> new Option(
+                                load.ref().tray().text(),
+                                load.eggsNow() == null
+                                        ? around.say("tray.together")
+                                        : around.say("tray.eggs", load.eggsNow())))
+                        .toList();
+        return text(name).withOffers(trays);
     }
 
     Field anyMachine(Field.Need need) {
@@ -174,6 +206,7 @@ final class Asks {
         return switch (field) {
             case Line line -> line.withHint("");
             case Field.Choice choice -> choice.withHint("");
+            case Field.Fold fold -> fold;
             case Field.Rows rows -> rows.withHint("");
         };
     }
@@ -235,29 +268,39 @@ final class Asks {
                 .withValue(around.asked().text("profile_field"));
     }
 
-    /** The next number after the sets there are; free to be changed. */
+    /** The name of the newest set with its last number counted on, as 27-8 after 27-7; free to be changed. */
     Line nextSet() {
         var asked = around.asked().text("set");
-        int next = 1;
-        for (var set : around.picture().sets().keySet()) {
-            if (set.text().matches("\\d{1,6}")) {
-                next = Math.max(next, Integer.parseInt(set.text()) + 1);
-            }
-        }
         return text("set")
                 .withHint(around.say("hint.new_set"))
-                .withValue(asked.isEmpty() ? Integer.toString(next) : asked);
+                .withValue(asked.isEmpty() ? afterTheNewest() : asked);
+    }
+
+    private String afterTheNewest() {
+        var sets = around.picture().sets();
+        var newest = sets.values().stream()
+                .max(Comparator.comparing(SetPicture::startedAt).thenComparing(SetPicture::name))
+                .map(set -> LAST_NUMBER.matcher(set.name().text()))
+                .filter(Matcher::matches);
+        var before = newest.map(m -> m.group(1)).orElse("");
+        int next = newest.map(m -> Integer.parseInt(m.group(2)) + 1).orElse(1);
+        while (sets.containsKey(new SetName(before + next))) {
+            next++;
+        }
+        return before + next;
     }
 
     /** One row for each tray of the set that the link named, where it is still in the setter. */
     Field transferRows(List<Field> blank) {
         var asked = around.asked().text("set");
+        var only = around.asked().text("tray");
         var trays = asked.isEmpty()
                 ? List.<String>of()
                 : around.picture().set(new SetName(asked)).stream()
                         .flatMap(s -> s.loads().values().stream())
                         .filter(l -> l.phase() == LoadPhase.IN_SETTER)
                         .map(l -> l.ref().tray().text())
+                        .filter(tray -> only.isEmpty() || tray.equals(only))
                         .toList();
         var values = new java.util.HashMap<String, String>();
         for (int i = 0; i < trays.size(); i++) {

@@ -22,15 +22,17 @@ final class BreakOutForm {
                 asks -> {
                     var fields = new ArrayList<Field>();
                     fields.add(asks.sets("set"));
-                    fields.add(asks.text("tray").optional());
-                    fields.add(asks.pens(Need.OPTIONAL));
-                    fields.add(asks.text("basket").optional());
-                    fields.add(asks.eggs("opened").optional());
-                    fields.add(asks.eggs("clears_opened").optional());
+                    fields.add(asks.tray("tray", "set").optional());
                     for (var what : BreakOutClass.values()) {
                         fields.add(asks.eggs("class_" + what.word()));
                     }
-                    fields.add(asks.text("look").optional());
+                    fields.add(asks.eggs("opened").optional());
+                    fields.add(asks.eggs("clears_opened").optional());
+                    fields.add(asks.fold(
+                            "finer",
+                            asks.pens(Need.OPTIONAL),
+                            asks.text("basket").optional(),
+                            asks.text("look").optional()));
                     return fields;
                 },
                 r -> {
@@ -58,7 +60,8 @@ final class BreakOutForm {
                 },
                 it -> {
                     var written = Scopes.write(new Written(), it.scope())
-                            .whole("opened", it.opened())
+                            // Left empty it is the sum of the classes, and follows when one of them is mended.
+                            .whole("opened", it.opened() == sum(it) ? null : it.opened())
                             .whole("clears_opened", it.clearsOpened());
                     for (var what : Map.copyOf(counts(it)).entrySet()) {
                         written.whole("class_" + what.getKey().word(), what.getValue());
@@ -75,5 +78,9 @@ final class BreakOutForm {
         var counts = new EnumMap<BreakOutClass, Integer>(BreakOutClass.class);
         it.classes().forEach(c -> counts.merge(c.what(), c.eggs(), Integer::sum));
         return counts;
+    }
+
+    private static int sum(BrokenOut it) {
+        return it.classes().stream().mapToInt(ClassCount::eggs).sum();
     }
 }

@@ -86,7 +86,9 @@ final class ChickForms {
                         .name("set", it.set())
                         .species(it.species())
                         .whole("chicks", it.chicks())
-                        .name("buyer", it.buyer()));
+                        .name("buyer", it.buyer()),
+                Place.ZOONOSES,
+                Place.PERMITS);
     }
 
     private static EntryForm ordered() {
@@ -150,6 +152,7 @@ final class ChickForms {
                         .species(it.species())
                         .whole("chicks", it.chicks())
                         .whole("dead_on_arrival", it.deadOnArrival()),
-                Place.ZOONOSES);
+                Place.ZOONOSES,
+                Place.PERMITS);
     }
 }

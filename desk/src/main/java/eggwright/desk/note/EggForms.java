@@ -67,7 +67,8 @@ final class EggForms {
                             .forEach(r -> written.whole("rejected_" + r.why().word(), r.eggs()));
                     return written;
                 },
-                Place.ZOONOSES);
+                Place.ZOONOSES,
+                Place.REPORTABLE_SIGNS);
     }
 
     private static EntryForm received() {
@@ -132,7 +133,8 @@ final class EggForms {
                         .day("laid_from", it.laidFrom())
                         .day("laid_to", it.laidTo())
                         .name("buyer", it.buyer())
-                        .whole("eggs", it.eggs()));
+                        .whole("eggs", it.eggs()),
+                Place.PERMITS);
     }
 
     private static EntryForm eaten() {
@@ -175,6 +177,7 @@ final class EggForms {
                         .day("laid_to", it.laidTo())
                         .whole("eggs", it.eggs())
                         .text("why", it.why()),
+                Place.ROTTEN_EGGS,
                 Place.DISPOSAL);
     }
 

@@ -63,6 +63,7 @@ final class HatchForms {
                     }
                     return written;
                 },
+                Place.ROTTEN_EGGS,
                 Place.DUST,
                 Place.CURRENT_AND_WATER);
     }
@@ -74,14 +75,16 @@ final class HatchForms {
                 TakenOff.class,
                 asks -> List.of(
                         asks.sets("set"),
-                        asks.text("tray").optional(),
-                        asks.pens(Need.OPTIONAL),
-                        asks.text("basket").optional(),
                         asks.choice("pull", Pull.class, Pull.LAST),
                         asks.whole("saleable", "chicks"),
                         asks.whole("culled", "chicks").optional(),
                         asks.whole("dead_in_basket", "chicks").optional(),
-                        asks.eggs("pipped_alive_left").optional()),
+                        asks.eggs("pipped_alive_left").optional(),
+                        asks.fold(
+                                "grain",
+                                asks.tray("tray", "set").optional(),
+                                asks.pens(Need.OPTIONAL),
+                                asks.text("basket").optional())),
                 r -> new TakenOff(
                         Scopes.read(r),
                         r.choice("pull", Pull.class),

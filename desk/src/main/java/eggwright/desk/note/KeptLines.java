@@ -18,18 +18,24 @@ final class KeptLines {
                                 o.value().equals(choice.value()) && !o.value().isEmpty())
                         .map(o -> new KeptPage.Line(choice.label(), o.label()))
                         .toList();
+            case Field.Fold fold ->
+                fold.fields().stream().flatMap(f -> of(f).stream()).toList();
             case Field.Rows rows -> rows(rows);
         };
     }
 
-    /** With its unit, or with the words of what was offered. */
+    /** With its unit, or with the buyer's name. */
     private static String shown(Field.Line line) {
-        var words = line.offers().stream()
+        var words = line.name().equals("buyer") ? named(line) : "";
+        return line.unit().isEmpty() ? line.value() + words : line.value() + "\u00a0" + line.unit();
+    }
+
+    private static String named(Field.Line line) {
+        return line.offers().stream()
                 .filter(o -> o.value().equals(line.value()))
                 .map(o -> " (" + o.label() + ")")
                 .findFirst()
                 .orElse("");
-        return line.unit().isEmpty() ? line.value() + words : line.value() + "\u00a0" + line.unit();
     }
 
     private static List<KeptPage.Line> rows(Field.Rows rows) {

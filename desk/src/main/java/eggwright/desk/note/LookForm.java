@@ -35,9 +35,7 @@ final class LookForm {
     private static List<Field> askLook(Asks asks) {
         var fields = new ArrayList<Field>();
         fields.add(asks.sets("set"));
-        fields.add(asks.text("tray").optional());
-        fields.add(asks.pens(Need.OPTIONAL));
-        fields.add(asks.eggs("counted_before").optional());
+        fields.add(asks.tray("tray", "set").optional());
         for (var finding : Finding.values()) {
             fields.add(asks.eggs("seen_" + finding.word()));
         }
@@ -50,8 +48,12 @@ final class LookForm {
                         asks.plainEggs("left_in").optional(),
                         asks.plainEggs("kept_to_open").optional(),
                         asks.plainEggs("taken_out").optional())));
-        fields.add(asks.eggs("looked_at").optional());
-        fields.add(asks.whole("minutes_out", "minutes").optional());
+        fields.add(asks.fold(
+                "look",
+                asks.pens(Need.OPTIONAL),
+                asks.eggs("counted_before").optional(),
+                asks.eggs("looked_at").optional(),
+                asks.whole("minutes_out", "minutes").optional()));
         return fields;
     }
 

@@ -45,11 +45,13 @@ final class SetForm {
                                                 .optional(),
                                         Line.day("laid_to", asks.label("laid_to"))
                                                 .optional(),
-                                        asks.plain("mark").optional(),
-                                        asks.plain("places").optional(),
-                                        asks.plain("position").optional(),
-                                        asks.otherSpecies(),
-                                        asks.plain("other_machine").optional()))),
+                                        asks.fold(
+                                                "lot",
+                                                asks.plain("mark").optional(),
+                                                asks.plain("places").optional(),
+                                                asks.plain("position").optional(),
+                                                asks.otherSpecies(),
+                                                asks.plain("other_machine").optional())))),
                 SetForm::readSet,
                 SetForm::writeSet,
                 Place.CURRENT_AND_WATER);

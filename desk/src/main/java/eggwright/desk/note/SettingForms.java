@@ -12,6 +12,7 @@ import eggwright.book.name.SetName;
 import eggwright.book.name.TrayName;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Field.Need;
+import eggwright.trade.caution.Place;
 import eggwright.units.Mass;
 import java.util.List;
 
@@ -28,11 +29,11 @@ final class SettingForms {
                 EggsMoved.class,
                 asks -> List.of(
                         asks.sets("from_set"),
-                        asks.text("from_tray"),
+                        asks.tray("from_tray", "from_set"),
                         asks.pens(Need.OPTIONAL),
                         asks.eggs("eggs").optional(),
                         asks.names("to_set", asks.setNames(), Need.OPTIONAL),
-                        asks.text("to_tray"),
+                        asks.tray("to_tray", "from_set"),
                         asks.machines("machine", MachineKind.SETTER, Need.OPTIONAL),
                         asks.text("section").optional()),
                 r -> {
@@ -56,7 +57,8 @@ final class SettingForms {
                         .name("to_set", it.toSet())
                         .name("to_tray", it.toTray())
                         .name("machine", it.machine())
-                        .name("section", it.section()));
+                        .name("section", it.section()),
+                Place.ROTTEN_EGGS);
     }
 
     private static EntryForm placed() {
