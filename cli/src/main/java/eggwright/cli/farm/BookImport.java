@@ -47,7 +47,8 @@ final class BookImport {
         } catch (IOException refused) {
             problem(unread(refused));
         } catch (UncheckedIOException refused) {
-            problem(file + ": this is not text in UTF-8, or could not be read to its end. Name a book that eggwright export"
+            problem(file
+                    + ": this is not text in UTF-8, or could not be read to its end. Name a book that eggwright export"
                     + " wrote.");
         }
         if (problems.isEmpty() && lines.isEmpty()) {

@@ -31,7 +31,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The book on a full disk, through the desk's own door: a page that says so, with everything typed still on it. */
 class FullDiskTest {
-    private static final String STORY = "The north pen needs wire & staples. ".repeat(50).strip();
+    private static final String STORY =
+            "The north pen needs wire & staples. ".repeat(50).strip();
 
     private static final Pattern ENTRY_ID = Pattern.compile("name=\"entry_id\" value=\"([^\"]+)\"");
 

@@ -272,7 +272,10 @@ public sealed interface Field {
         /** In a row: its fields belong to the row, as all others do. */
         @Override
         public Fold inRow(String row) {
-            return new Fold(row + "." + name, label, fields.stream().map(f -> f.inRow(row)).toList());
+            return new Fold(
+                    row + "." + name,
+                    label,
+                    fields.stream().map(f -> f.inRow(row)).toList());
         }
 
         Fold each(UnaryOperator<Field> change) {
@@ -358,9 +361,7 @@ public sealed interface Field {
         }
 
         private List<Field> emptyRow(int number) {
-            return blank.stream()
-                    .map(f -> f.inRow(Typed.rowName(name, number)))
-                    .toList();
+            return blank.stream().map(f -> f.inRow(Typed.rowName(name, number))).toList();
         }
 
         private Rows withRows(List<List<Field>> rows) {

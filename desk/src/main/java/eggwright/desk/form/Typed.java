@@ -72,7 +72,8 @@ public record Typed(Map<String, List<String>> values) {
     public boolean holdsTooManyRows(String rows) {
         return values.entrySet().stream()
                 .filter(e -> e.getKey().startsWith(rows + "."))
-                .filter(e -> TOO_FAR.matcher(e.getKey().substring(rows.length() + 1)).matches())
+                .filter(e ->
+                        TOO_FAR.matcher(e.getKey().substring(rows.length() + 1)).matches())
                 .anyMatch(e -> e.getValue().stream().anyMatch(v -> !v.isBlank()));
     }
 

@@ -271,9 +271,7 @@ final class Asks {
     /** The name of the newest set with its last number counted on, as 27-8 after 27-7; free to be changed. */
     Line nextSet() {
         var asked = around.asked().text("set");
-        return text("set")
-                .withHint(around.say("hint.new_set"))
-                .withValue(asked.isEmpty() ? afterTheNewest() : asked);
+        return text("set").withHint(around.say("hint.new_set")).withValue(asked.isEmpty() ? afterTheNewest() : asked);
     }
 
     private String afterTheNewest() {

@@ -67,8 +67,7 @@ final class MendPages implements Pages {
                         fields.toArray(Field[]::new))
                 .filledFrom(it.kind().written(entry.payload()))
                 .filledFrom(Typed.of(Map.of(
-                        Keeping.HAPPENED,
-                        local.truncatedTo(ChronoUnit.MINUTES).toString())));
+                        Keeping.HAPPENED, local.truncatedTo(ChronoUnit.MINUTES).toString())));
     }
 
     /** Names the version that was seen, so that two mends of one entry are told apart. */

@@ -41,13 +41,14 @@ final class NextSteps {
             next.add(
                     pull.pull() == Pull.MORE_TO_COME
                             ? new Next(form("taken-off", set.get()), words.say("next.pull"))
-                            : new Next(form("broken-out", set.get()), words.say("next.open", set.get().text())));
+                            : new Next(
+                                    form("broken-out", set.get()),
+                                    words.say("next.open", set.get().text())));
         }
         if (next.isEmpty() && EntryForms.of(payload.kindWord()).isPresent()) {
             next.add(new Next("/notes/" + payload.kindWord(), words.say("next.another")));
         }
-        set.ifPresent(s ->
-                next.add(new Next("/sets/" + encoded(s.text()), words.say("next.set", s.text()))));
+        set.ifPresent(s -> next.add(new Next("/sets/" + encoded(s.text()), words.say("next.set", s.text()))));
         next.add(new Next("/", words.say("next.today")));
         return next;
     }
@@ -81,8 +82,7 @@ final class NextSteps {
     }
 
     private static boolean wasLookedAt(LoadPicture load, OffsetDateTime at) {
-        return load.looks().stream()
-                .anyMatch(look -> look.at().toLocalDate().equals(at.toLocalDate()));
+        return load.looks().stream().anyMatch(look -> look.at().toLocalDate().equals(at.toLocalDate()));
     }
 
     private static String form(String kind, SetName set) {

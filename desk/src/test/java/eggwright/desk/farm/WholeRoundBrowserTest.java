@@ -99,7 +99,9 @@ final class WholeRoundBrowserTest {
         BrowserStation.mustFit(page, step);
         BrowserStation.keepPicture(page, "round-" + taps.size() + "-" + step.replace(' ', '-'));
         tap(page.locator("button.main"));
-        assertTrue(page.content().contains("Kept. It is in the book."), step + ": " + page.locator("main").innerText());
+        assertTrue(
+                page.content().contains("Kept. It is in the book."),
+                step + ": " + page.locator("main").innerText());
     }
 
     @Test
@@ -127,8 +129,7 @@ final class WholeRoundBrowserTest {
 
             begin("candle two trays");
             place(page, "Today");
-            var candling = page.locator(".work > li")
-                    .filter(new Locator.FilterOptions().setHasText("Candle set 27-6"));
+            var candling = page.locator(".work > li").filter(new Locator.FilterOptions().setHasText("Candle set 27-6"));
             tap(candling.locator("summary"));
             var first = EGGS_OF_A_TRAY.matcher(candling.locator("a.of").first().textContent());
             assertTrue(first.find());

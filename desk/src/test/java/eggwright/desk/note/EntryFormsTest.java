@@ -91,15 +91,18 @@ class EntryFormsTest {
     void cautions_standWhereTheWorkIs() {
         var where = new EnumMap<Place, TreeSet<String>>(Place.class);
         EntryForms.all()
-                .forEach(f -> f.cautions().forEach(c -> where.computeIfAbsent(c, p -> new TreeSet<>())
-                        .add(f.kind())));
+                .forEach(f -> f.cautions()
+                        .forEach(c ->
+                                where.computeIfAbsent(c, p -> new TreeSet<>()).add(f.kind())));
         assertEquals(EnumSet.allOf(Place.class), where.keySet());
         Map.of(
-                        Place.ROTTEN_EGGS, List.of("looked", "broken-out", "eggs-moved", "transferred", "eggs-discarded"),
+                        Place.ROTTEN_EGGS,
+                                List.of("looked", "broken-out", "eggs-moved", "transferred", "eggs-discarded"),
                         Place.BREAK_OUT, List.of("broken-out"),
                         Place.DUST, List.of("transferred", "taken-off", "machine-cleaned"),
                         Place.DISINFECTANT, List.of("machine-cleaned"),
-                        Place.CURRENT_AND_WATER, List.of("climate-noted", "machine-added", "machine-cleaned", "incident"),
+                        Place.CURRENT_AND_WATER,
+                                List.of("climate-noted", "machine-added", "machine-cleaned", "incident"),
                         Place.HUMANE_KILLING, List.of("taken-off", "broken-out"),
                         Place.REPORTABLE_SIGNS, List.of("incident", "pen-changed", "chicks-died", "eggs-gathered"),
                         Place.DISPOSAL, List.of("eggs-discarded", "broken-out", "chicks-died"))
@@ -115,9 +118,17 @@ class EntryFormsTest {
                 ZonedDateTime.of(2027, 5, 3, 19, 0, 0, 0, ZONE),
                 WORDS,
                 Typed.of(Map.of("tray", "7")));
-        var takeOff = Form.of("", "", "", EntryForms.of("taken-off").orElseThrow().fields(around).toArray(Field[]::new));
+        var takeOff = Form.of(
+                "",
+                "",
+                "",
+                EntryForms.of("taken-off").orElseThrow().fields(around).toArray(Field[]::new));
         assertTrue(fold(takeOff).isOpen(), "the link named a tray");
-        var set = Form.of("", "", "", EntryForms.of("eggs-set").orElseThrow().fields(around).toArray(Field[]::new));
+        var set = Form.of(
+                "",
+                "",
+                "",
+                EntryForms.of("eggs-set").orElseThrow().fields(around).toArray(Field[]::new));
         var rows = set.filledFrom(Typed.of(Map.of("lot.1.mark", "red"))).fields().stream()
                 .filter(Field.Rows.class::isInstance)
                 .map(Field.Rows.class::cast)
