@@ -21,8 +21,8 @@ final class BreakOutForm {
                 BrokenOut.class,
                 asks -> {
                     var fields = new ArrayList<Field>();
-                    fields.add(asks.sets("set"));
-                    fields.add(asks.tray("tray", "set").optional());
+                    fields.add(asks.known().sets("set"));
+                    fields.add(asks.known().tray("tray", "set").optional());
                     for (var what : BreakOutClass.values()) {
                         fields.add(asks.eggs("class_" + what.word()));
                     }
@@ -30,7 +30,7 @@ final class BreakOutForm {
                     fields.add(asks.eggs("clears_opened").optional());
                     fields.add(asks.fold(
                             "finer",
-                            asks.pens(Need.OPTIONAL),
+                            asks.known().pens(Need.OPTIONAL),
                             asks.text("basket").optional(),
                             asks.text("look").optional()));
                     return fields;

@@ -25,8 +25,8 @@ final class ChickForms {
                 Shelf.CHICKS,
                 ChicksPlaced.class,
                 asks -> List.of(
-                        asks.names("set", asks.setNames(), Need.OPTIONAL),
-                        asks.species(),
+                        asks.known().names("set", asks.known().setNames(), Need.OPTIONAL),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
                         asks.text("brooder").optional()),
                 r -> new ChicksPlaced(
@@ -46,8 +46,8 @@ final class ChickForms {
                 Shelf.CHICKS,
                 ChicksDied.class,
                 asks -> List.of(
-                        asks.names("set", asks.setNames(), Need.OPTIONAL),
-                        asks.species(),
+                        asks.known().names("set", asks.known().setNames(), Need.OPTIONAL),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
                         asks.text("brooder").optional(),
                         asks.text("why").optional()),
@@ -73,10 +73,10 @@ final class ChickForms {
                 Shelf.CHICKS,
                 ChicksSold.class,
                 asks -> List.of(
-                        asks.names("set", asks.setNames(), Need.OPTIONAL),
-                        asks.species(),
+                        asks.known().names("set", asks.known().setNames(), Need.OPTIONAL),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
-                        asks.buyer().optional()),
+                        asks.known().buyer().optional()),
                 r -> new ChicksSold(
                         r.nameOrNone("set", SetName::new),
                         r.species("species"),
@@ -98,8 +98,8 @@ final class ChickForms {
                 ChicksOrdered.class,
                 asks -> List.of(
                         asks.text("order"),
-                        asks.buyer(),
-                        asks.species(),
+                        asks.known().buyer(),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
                         asks.day("day"),
                         asks.remark("note")),
@@ -124,7 +124,8 @@ final class ChickForms {
                 "order-cancelled",
                 Shelf.CHICKS,
                 OrderCancelled.class,
-                asks -> List.of(asks.orders(Need.NEEDED), asks.text("why").optional()),
+                asks -> List.of(
+                        asks.known().orders(Need.NEEDED), asks.text("why").optional()),
                 r -> new OrderCancelled(r.name("order", OrderNumber::new), r.text("why")),
                 it -> new Written().name("order", it.order()).text("why", it.why()));
     }
@@ -135,9 +136,9 @@ final class ChickForms {
                 Shelf.CHICKS,
                 ChicksDelivered.class,
                 asks -> List.of(
-                        asks.orders(Need.OPTIONAL),
-                        asks.buyer(),
-                        asks.species(),
+                        asks.known().orders(Need.OPTIONAL),
+                        asks.known().buyer(),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
                         asks.whole("dead_on_arrival", "chicks").optional()),
                 r -> new ChicksDelivered(

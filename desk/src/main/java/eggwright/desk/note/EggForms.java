@@ -30,8 +30,8 @@ final class EggForms {
                 EggsGathered.class,
                 asks -> {
                     var fields = new ArrayList<Field>();
-                    fields.add(asks.pens(Need.OPTIONAL));
-                    fields.add(asks.species());
+                    fields.add(asks.known().pens(Need.OPTIONAL));
+                    fields.add(asks.known().species());
                     fields.add(asks.eggs("kept"));
                     fields.add(asks.day("laid_from").withValue(asks.today()));
                     fields.add(asks.day("laid_to").withValue(asks.today()));
@@ -78,7 +78,7 @@ final class EggForms {
                 EggsReceived.class,
                 asks -> List.of(
                         asks.text("kept_as"),
-                        asks.species(),
+                        asks.known().species(),
                         asks.eggs("eggs"),
                         asks.choice("purpose", ReceivedFor.class, ReceivedFor.BOUGHT_IN),
                         asks.text("from").optional(),
@@ -105,8 +105,8 @@ final class EggForms {
 
     private static List<Field> leaving(Asks asks, Field... more) {
         var fields = new ArrayList<Field>();
-        fields.add(asks.pens(Need.OPTIONAL));
-        fields.add(asks.species());
+        fields.add(asks.known().pens(Need.OPTIONAL));
+        fields.add(asks.known().species());
         fields.add(asks.eggs("eggs"));
         fields.addAll(List.of(more));
         fields.add(asks.day("laid_from").optional());
@@ -119,7 +119,7 @@ final class EggForms {
                 "eggs-sold",
                 Shelf.EGGS,
                 EggsSold.class,
-                asks -> leaving(asks, asks.buyer().optional()),
+                asks -> leaving(asks, asks.known().buyer().optional()),
                 r -> new EggsSold(
                         r.nameOrNone("pen", PenName::new),
                         r.species("species"),
@@ -186,7 +186,7 @@ final class EggForms {
                 "eggs-counted",
                 Shelf.EGGS,
                 EggsCounted.class,
-                asks -> List.of(asks.pens(Need.OPTIONAL), asks.species(), asks.eggs("eggs")),
+                asks -> List.of(asks.known().pens(Need.OPTIONAL), asks.known().species(), asks.eggs("eggs")),
                 r -> new EggsCounted(r.nameOrNone("pen", PenName::new), r.species("species"), r.whole("eggs")),
                 it -> new Written().name("pen", it.pen()).species(it.species()).whole("eggs", it.eggs()));
     }

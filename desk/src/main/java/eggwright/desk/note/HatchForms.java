@@ -26,12 +26,13 @@ final class HatchForms {
                 Shelf.HATCH,
                 Transferred.class,
                 asks -> List.of(
-                        asks.machines("hatcher", MachineKind.HATCHER, Need.OPTIONAL),
-                        asks.transferRows(List.of(
-                                asks.bare(asks.sets("set")),
-                                asks.plain("tray"),
-                                asks.plainEggs("eggs").optional(),
-                                asks.plain("basket").optional()))),
+                        asks.known().machines("hatcher", MachineKind.HATCHER, Need.OPTIONAL),
+                        asks.known()
+                                .transferRows(List.of(
+                                        asks.bare(asks.known().sets("set")),
+                                        asks.plain("tray"),
+                                        asks.plainEggs("eggs").optional(),
+                                        asks.plain("basket").optional()))),
                 r -> {
                     var parts = new ArrayList<TransferOf>();
                     for (var row : r.rows("load")) {
@@ -74,7 +75,7 @@ final class HatchForms {
                 Shelf.HATCH,
                 TakenOff.class,
                 asks -> List.of(
-                        asks.sets("set"),
+                        asks.known().sets("set"),
                         asks.choice("pull", Pull.class, Pull.LAST),
                         asks.whole("saleable", "chicks"),
                         asks.whole("culled", "chicks").optional(),
@@ -82,8 +83,8 @@ final class HatchForms {
                         asks.eggs("pipped_alive_left").optional(),
                         asks.fold(
                                 "grain",
-                                asks.tray("tray", "set").optional(),
-                                asks.pens(Need.OPTIONAL),
+                                asks.known().tray("tray", "set").optional(),
+                                asks.known().pens(Need.OPTIONAL),
                                 asks.text("basket").optional())),
                 r -> new TakenOff(
                         Scopes.read(r),

@@ -34,8 +34,8 @@ final class LookForm {
 
     private static List<Field> askLook(Asks asks) {
         var fields = new ArrayList<Field>();
-        fields.add(asks.sets("set"));
-        fields.add(asks.tray("tray", "set").optional());
+        fields.add(asks.known().sets("set"));
+        fields.add(asks.known().tray("tray", "set").optional());
         for (var finding : Finding.values()) {
             fields.add(asks.eggs("seen_" + finding.word()));
         }
@@ -50,7 +50,7 @@ final class LookForm {
                         asks.plainEggs("taken_out").optional())));
         fields.add(asks.fold(
                 "look",
-                asks.pens(Need.OPTIONAL),
+                asks.known().pens(Need.OPTIONAL),
                 asks.eggs("counted_before").optional(),
                 asks.eggs("looked_at").optional(),
                 asks.whole("minutes_out", "minutes").optional()));

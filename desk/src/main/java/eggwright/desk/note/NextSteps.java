@@ -30,13 +30,11 @@ final class NextSteps {
     static List<Next> after(Effective entry, Picture picture, Words words) {
         var next = new ArrayList<Next>();
         var payload = entry.payload();
-        if (payload instanceof Looked look && look.scope().set() != null) {
-            nextTray(look.scope().set(), entry.at(), picture)
-                    .ifPresent(tray -> next.add(new Next(
-                            form("looked", look.scope().set()) + "&tray=" + encoded(tray.text()),
-                            words.say("next.candle", tray.text()))));
-        }
         var set = set(payload);
+        if (payload instanceof Looked) {
+            set.flatMap(s -> nextTray(s, entry.at(), picture).map(tray -> candle(s, tray, words)))
+                    .ifPresent(next::add);
+        }
         if (payload instanceof TakenOff pull && set.isPresent()) {
             next.add(
                     pull.pull() == Pull.MORE_TO_COME
@@ -51,6 +49,10 @@ final class NextSteps {
         set.ifPresent(s -> next.add(new Next("/sets/" + encoded(s.text()), words.say("next.set", s.text()))));
         next.add(new Next("/", words.say("next.today")));
         return next;
+    }
+
+    private static Next candle(SetName set, TrayName tray, Words words) {
+        return new Next(form("looked", set) + "&tray=" + encoded(tray.text()), words.say("next.candle", tray.text()));
     }
 
     private static Optional<SetName> set(Payload payload) {

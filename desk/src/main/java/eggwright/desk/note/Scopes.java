@@ -6,9 +6,13 @@ import eggwright.book.name.EntryId;
 import eggwright.book.name.PenName;
 import eggwright.book.name.SetName;
 import eggwright.book.name.TrayName;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Which eggs a count speaks of: a set, a tray, a pen, a basket, or those of one look. */
 final class Scopes {
+    private static final List<String> NAMES = List.of("set", "tray", "pen", "basket", "look");
+
     private Scopes() {}
 
     static Scope read(FormReader r) {
@@ -17,6 +21,18 @@ final class Scopes {
         var tray = r.nameOrNone("tray", TrayName::new);
         var look = r.nameOrNone("look", EntryId::parse);
         return new Scope(set, tray, r.nameOrNone("pen", PenName::new), basket, look);
+    }
+
+    /** Absent where nothing was named. */
+    static @Nullable Scope readOrNone(FormReader r) {
+        return NAMES.stream().allMatch(r::isEmpty)
+                ? null
+                : r.made(() -> new Scope(
+                        r.nameOrNone("set", SetName::new),
+                        r.nameOrNone("tray", TrayName::new),
+                        r.nameOrNone("pen", PenName::new),
+                        r.nameOrNone("basket", BasketName::new),
+                        r.nameOrNone("look", EntryId::parse)));
     }
 
     static Written write(Written written, Scope scope) {

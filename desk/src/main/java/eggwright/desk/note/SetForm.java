@@ -30,16 +30,16 @@ final class SetForm {
                 Shelf.SETTING,
                 EggsSet.class,
                 asks -> List.of(
-                        asks.nextSet(),
-                        asks.species(),
-                        asks.machines("machine", MachineKind.SETTER, Need.OPTIONAL),
+                        asks.known().nextSet(),
+                        asks.known().species(),
+                        asks.known().machines("machine", MachineKind.SETTER, Need.OPTIONAL),
                         asks.rows(
                                 "lot",
                                 6,
                                 List.of(
                                         asks.plain("tray"),
                                         asks.plain("section").optional(),
-                                        asks.bare(asks.pens(Need.OPTIONAL)),
+                                        asks.bare(asks.known().pens(Need.OPTIONAL)),
                                         asks.plainEggs("eggs"),
                                         Line.day("laid_from", asks.label("laid_from"))
                                                 .optional(),
@@ -50,7 +50,7 @@ final class SetForm {
                                                 asks.plain("mark").optional(),
                                                 asks.plain("places").optional(),
                                                 asks.plain("position").optional(),
-                                                asks.otherSpecies(),
+                                                asks.known().otherSpecies(),
                                                 asks.plain("other_machine").optional())))),
                 SetForm::readSet,
                 SetForm::writeSet,

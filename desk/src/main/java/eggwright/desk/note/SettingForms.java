@@ -28,13 +28,13 @@ final class SettingForms {
                 Shelf.SETTING,
                 EggsMoved.class,
                 asks -> List.of(
-                        asks.sets("from_set"),
-                        asks.tray("from_tray", "from_set"),
-                        asks.pens(Need.OPTIONAL),
+                        asks.known().sets("from_set"),
+                        asks.known().tray("from_tray", "from_set"),
+                        asks.known().pens(Need.OPTIONAL),
                         asks.eggs("eggs").optional(),
-                        asks.names("to_set", asks.setNames(), Need.OPTIONAL),
-                        asks.tray("to_tray", "from_set"),
-                        asks.machines("machine", MachineKind.SETTER, Need.OPTIONAL),
+                        asks.known().names("to_set", asks.known().setNames(), Need.OPTIONAL),
+                        asks.known().tray("to_tray", "from_set"),
+                        asks.known().machines("machine", MachineKind.SETTER, Need.OPTIONAL),
                         asks.text("section").optional()),
                 r -> {
                     var from = r.name("from_set", SetName::new);
@@ -67,9 +67,9 @@ final class SettingForms {
                 Shelf.SETTING,
                 LoadPlaced.class,
                 asks -> List.of(
-                        asks.sets("set"),
+                        asks.known().sets("set"),
                         asks.text("tray"),
-                        asks.machines("machine", MachineKind.SETTER, Need.NEEDED),
+                        asks.known().machines("machine", MachineKind.SETTER, Need.NEEDED),
                         asks.text("section").optional(),
                         asks.text("position").optional()),
                 r -> new LoadPlaced(
@@ -92,7 +92,7 @@ final class SettingForms {
                 Shelf.SETTING,
                 Weighed.class,
                 asks -> List.<Field>of(
-                        asks.sets("set"),
+                        asks.known().sets("set"),
                         asks.text("tray"),
                         asks.choice("what", WeighedWhat.class, WeighedWhat.WHOLE_TRAY),
                         asks.measure("gross"),
