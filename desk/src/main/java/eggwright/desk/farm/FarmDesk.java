@@ -11,6 +11,8 @@ import eggwright.desk.ledger.DoubtWords;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
+import eggwright.desk.rate.RateBook;
+import eggwright.desk.rate.RatePages;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -46,6 +48,7 @@ public final class FarmDesk {
         noteZone(book, clock, here, device);
         var doubts = new DoubtWords(LANGUAGE);
         var chicks = new Chicks(book);
+        var rates = new RateBook(book);
         return new Setup(
                 () -> {
                     var name = book.picture().farm().habits().farmName();
@@ -56,8 +59,10 @@ public final class FarmDesk {
                 List.of(
                         new TodayPages(book, chicks),
                         new SetPages(book, chicks),
+                        new ForeseenPages(book),
                         new EggRoomPages(book),
-                        new PenPages(book),
+                        new PenPages(book, rates),
+                        new RatePages(book, rates),
                         new SettingPages(book),
                         new NotePages(book, device, doubts::say),
                         new MachinePages(book),

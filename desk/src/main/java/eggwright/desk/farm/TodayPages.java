@@ -12,6 +12,7 @@ import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.farm.LedgerPage.Tasks;
 import eggwright.desk.live.LiveBook;
+import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.today.DaySheet;
 import eggwright.today.task.Task;
@@ -63,7 +64,7 @@ final class TodayPages implements Pages {
         }
         return Shown.page(new LedgerPage(
                 Place.TODAY,
-                words.say("today.title", Shown.DAY.format(now)),
+                words.say("today.title", Days.in(visit.language()).day(now)),
                 words.say("today.lead"),
                 links,
                 tasks(day, words, visit.language()),
@@ -93,7 +94,7 @@ final class TodayPages implements Pages {
                     .filter(t -> t.kind() != TaskKind.DAILY_ROUND)
                     .toList();
             if (!work.isEmpty()) {
-                groups.add(new Tasks(Shown.DAY.format(on), lines(work, sentences)));
+                groups.add(new Tasks(Days.in(language).day(on), lines(work, sentences)));
             }
         });
         return groups;
