@@ -16,6 +16,8 @@ import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
 import eggwright.desk.people.PeoplePages;
 import eggwright.desk.today.TodayPages;
+import eggwright.desk.rate.RateBook;
+import eggwright.desk.rate.RatePages;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -70,6 +72,7 @@ public final class FarmDesk {
         book.showTo(now -> watcher.accept(now.picture()));
         var doubts = new DoubtWords(LANGUAGE);
         var chicks = new Chicks(book);
+        var rates = new RateBook(book);
         return new Setup(
                 () -> {
                     var name = book.picture().farm().habits().farmName();
@@ -80,8 +83,10 @@ public final class FarmDesk {
                 List.of(
                         new TodayPages(book, (set, visit) -> chicks.range(set, Shown.words(visit))),
                         new SetPages(book, chicks),
+                        new ForeseenPages(book),
                         new EggRoomPages(book),
-                        new PenPages(book),
+                        new PenPages(book, rates),
+                        new RatePages(book, rates),
                         new CandlerPages(book),
                         new SettingPages(book),
                         new NotePages(book, buyers, device, doubts::say),
