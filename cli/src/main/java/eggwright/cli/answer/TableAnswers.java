@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Writes answers for people: one answer as a list of names and values, many as a table. */
 public final class TableAnswers {
@@ -47,6 +48,23 @@ public final class TableAnswers {
                         Math.max(NARROWEST, i < keys.size() ? keys.get(i).length() : 0)))
                 .collect(Collectors.joining("  "))
                 .stripTrailing());
+    }
+
+    /** A whole table, each column as wide as its widest cell; an empty cell stays empty. */
+    public static void table(PrintWriter out, List<String> headings, List<List<String>> rows) {
+        var lines = Stream.concat(Stream.of(headings), rows.stream()).toList();
+        var widths = IntStream.range(0, headings.size())
+                .map(i -> lines.stream()
+                        .mapToInt(line -> line.get(i).length())
+                        .max()
+                        .orElse(0))
+                .toArray();
+        for (var line : lines) {
+            out.println(IntStream.range(0, widths.length)
+                    .mapToObj(i -> padded(line.get(i), widths[i]))
+                    .collect(Collectors.joining("  "))
+                    .stripTrailing());
+        }
     }
 
     private static String padded(String text, int width) {

@@ -1,4 +1,4 @@
-package eggwright.desk.farm;
+package eggwright.desk.rate;
 
 import eggwright.book.picture.Fate;
 import eggwright.desk.picture.Ink;
