@@ -12,12 +12,7 @@ import java.util.List;
  * @param links where to go on, as buttons
  */
 public record LedgerPage(
-        Place here,
-        String title,
-        String lead,
-        List<Link> links,
-        List<Picture> pictures,
-        List<Sheet> sheets) {
+        Place here, String title, String lead, List<Link> links, List<Picture> pictures, List<Sheet> sheets) {
     public LedgerPage {
         links = List.copyOf(links);
         pictures = List.copyOf(pictures);
