@@ -63,8 +63,9 @@ final class TodayLines {
         var ages = new EggLines(Locale.ENGLISH).ages(room.setFirst());
         if (!ages.isEmpty()) {
             out.println("In the egg room, which to set first");
-            ages.forEach(a -> out.println("  " + a.age() + ": " + a.eggs() + " eggs (" + a.pens() + ")"
-                    + (a.mark().isEmpty() ? "" : ", " + a.mark())));
+            ages.forEach(a ->
+                    out.println("  " + a.age() + ": " + a.eggs() + (a.eggs().equals("1") ? " egg (" : " eggs (")
+                            + a.pens() + ")" + (a.mark().isEmpty() ? "" : ", " + a.mark())));
         }
     }
 

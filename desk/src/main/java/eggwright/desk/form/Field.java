@@ -134,6 +134,10 @@ public sealed interface Field {
             return new Line(name, label, kind, Need.OPTIONAL, unit, hint, message, value, offers);
         }
 
+        public Line needed() {
+            return new Line(name, label, kind, Need.NEEDED, unit, hint, message, value, offers);
+        }
+
         public Line withUnit(String unit) {
             return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }

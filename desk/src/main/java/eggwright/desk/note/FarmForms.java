@@ -36,7 +36,7 @@ final class FarmForms {
                 asks -> List.of(
                         asks.known().names("set", asks.known().setNames(), Need.OPTIONAL),
                         asks.known().tray("tray", "set").optional(),
-                        asks.remark("text"),
+                        asks.remark("text").needed(),
                         asks.fold(
                                 "part",
                                 asks.known().pens(Need.OPTIONAL),

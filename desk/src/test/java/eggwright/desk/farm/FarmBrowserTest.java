@@ -4,18 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.options.ColorScheme;
-import eggwright.book.store.Offered;
 import eggwright.desk.Desk;
 import eggwright.desk.browser.BrowserStation;
 import eggwright.desk.browser.BrowserStation.Screen;
-import eggwright.invented.DemoSeason;
-import eggwright.testkit.contracts.MemoryBuyerStore;
-import eggwright.testkit.contracts.MemoryEntryStore;
-import eggwright.wire.EntryCodec;
-import java.time.Instant;
-import java.time.InstantSource;
-import java.time.ZoneId;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -24,27 +15,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The farm's own pages in a real browser, on the invented farm in mid-season. */
 final class FarmBrowserTest {
-    private static final Instant NOON = Instant.parse("2027-05-12T17:00:00Z");
-
     private static Desk desk;
 
     @BeforeAll
     static void openTheDesk() {
-        var season = DemoSeason.of(NOON, ZoneId.of("America/Chicago"));
-        var store = new MemoryEntryStore(season.farm());
-        for (var kept : season.entries()) {
-            store.append(
-                    new Offered(kept.entry(), EntryCodec.write(kept.entry()), kept.clockOffset()), kept.received());
-        }
-        desk = Desk.open(FarmDesk.setup(
-                store,
-                new MemoryBuyerStore(),
-                EntryCodec::write,
-                EntryCodec::version,
-                InstantSource.fixed(NOON),
-                new SplittableRandom(1),
-                ZoneId.of("America/Chicago"),
-                0));
+        desk = DemoDesk.open();
     }
 
     @AfterAll

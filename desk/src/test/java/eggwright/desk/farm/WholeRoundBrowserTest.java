@@ -5,21 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import eggwright.book.store.Offered;
 import eggwright.desk.Desk;
 import eggwright.desk.browser.BrowserStation;
 import eggwright.desk.browser.BrowserStation.Screen;
-import eggwright.invented.DemoSeason;
-import eggwright.testkit.contracts.MemoryBuyerStore;
-import eggwright.testkit.contracts.MemoryEntryStore;
-import eggwright.wire.EntryCodec;
-import java.time.Instant;
-import java.time.InstantSource;
-import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,7 +23,6 @@ import org.junit.jupiter.api.Test;
  * into a field is one, as is choosing from a list.
  */
 final class WholeRoundBrowserTest {
-    private static final Instant NOON = Instant.parse("2027-05-12T17:00:00Z");
     private static final Pattern EGGS_OF_A_TRAY = Pattern.compile("tray (\\S+), (\\d+) eggs");
 
     private static Desk desk;
@@ -41,21 +32,7 @@ final class WholeRoundBrowserTest {
 
     @BeforeAll
     static void openTheDesk() {
-        var season = DemoSeason.of(NOON, ZoneId.of("America/Chicago"));
-        var store = new MemoryEntryStore(season.farm());
-        for (var kept : season.entries()) {
-            store.append(
-                    new Offered(kept.entry(), EntryCodec.write(kept.entry()), kept.clockOffset()), kept.received());
-        }
-        desk = Desk.open(FarmDesk.setup(
-                store,
-                new MemoryBuyerStore(),
-                EntryCodec::write,
-                EntryCodec::version,
-                InstantSource.fixed(NOON),
-                new SplittableRandom(1),
-                ZoneId.of("America/Chicago"),
-                0));
+        desk = DemoDesk.open();
     }
 
     @AfterAll
@@ -78,7 +55,10 @@ final class WholeRoundBrowserTest {
     }
 
     private void link(Page page, String text) {
-        tap(page.locator("main").getByText(text, new Locator.GetByTextOptions().setExact(true)));
+        tap(page.locator("main")
+                .getByRole(
+                        AriaRole.LINK,
+                        new Locator.GetByRoleOptions().setName(text).setExact(true)));
     }
 
     private void place(Page page, String name) {
