@@ -13,15 +13,26 @@ public final class TableAnswers {
 
     private TableAnswers() {}
 
-    /** One answer, a line for each value. */
+    /** One answer, a line for each value; of a list of groups each has a line of its own. */
     public static void write(PrintWriter out, Answer answer) {
         int width = answer.fields().stream()
                 .mapToInt(field -> field.key().length())
                 .max()
                 .orElse(0);
         for (var field : answer.fields()) {
-            out.println(padded(field.key().replace('_', ' '), width) + "  " + Shown.text(field.value()));
+            var key = field.key().replace('_', ' ');
+            for (var line : lines(field.value())) {
+                out.println(padded(key, width) + "  " + line);
+                key = "";
+            }
         }
+    }
+
+    private static List<String> lines(Value value) {
+        return value instanceof Value.Many(List<Value> values)
+                        && values.stream().anyMatch(each -> each instanceof Value.Group)
+                ? values.stream().map(Shown::text).toList()
+                : List.of(Shown.text(value));
     }
 
     /** The headings of a table. */

@@ -43,9 +43,17 @@ final class Diary {
     }
 
     EntryId note(OffsetDateTime at, Payload payload, OffsetDateTime received) {
+        return note("Wren", at, payload, received);
+    }
+
+    EntryId noteBy(String who, OffsetDateTime at, Payload payload) {
+        return note(who, at, payload, at);
+    }
+
+    private EntryId note(String who, OffsetDateTime at, Payload payload, OffsetDateTime received) {
         var id = EntryId.of(at.toInstant().toEpochMilli(), 0, ++made);
         entries.add(new Kept(
-                new Entry(id, FARM, at, at, new PersonName("Wren"), new DeviceName("desk"), Origin.NOTED, payload, 1),
+                new Entry(id, FARM, at, at, new PersonName(who), new DeviceName("desk"), Origin.NOTED, payload, 1),
                 received.toInstant(),
                 Duration.ZERO));
         return id;

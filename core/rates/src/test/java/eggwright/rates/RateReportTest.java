@@ -116,7 +116,8 @@ class RateReportTest {
         return report.groups().stream().map(rate).reduce(new Rate(0, 0), Rate::plus);
     }
 
-    private static Diary season(long seed) {
+    /** A season of slips of every sort. */
+    static Diary season(long seed) {
         var random = new Random(seed);
         var diary = new Diary();
         var ids = new ArrayList<EntryId>();

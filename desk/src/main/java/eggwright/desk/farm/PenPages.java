@@ -5,6 +5,7 @@ import eggwright.desk.Pages;
 import eggwright.desk.Place;
 import eggwright.desk.Routes;
 import eggwright.desk.Visit;
+import eggwright.desk.candler.CandlerPages;
 import eggwright.desk.farm.LedgerPage.Cell;
 import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
@@ -51,7 +52,8 @@ final class PenPages implements Pages {
                 List.of(
                         new Link("/notes/pen-opened", words.say("pens.new")),
                         new Link("/notes/pen-changed", words.say("pens.change")),
-                        new Link(RatePages.path(Dimension.PEN), words.say("pens.rates"))),
+                        new Link(RatePages.path(Dimension.PEN), words.say("pens.rates")),
+                        new Link(CandlerPages.PATH, words.say("pens.candlers"))),
                 rates.fertility(Dimension.PEN, visit.language()).stream()
                         .<Picture>map(plot -> plot)
                         .toList(),
