@@ -73,7 +73,11 @@ public record TableShown(List<String> heads, List<List<Cell>> rows, List<Cell> s
         if (isNumber(column)) {
             return Shape.NUMBER;
         }
-        return isSentence(column) && IntStream.range(0, heads.size()).filter(this::isSentence).count() == 1
+        return isSentence(column)
+                        && IntStream.range(0, heads.size())
+                                        .filter(this::isSentence)
+                                        .count()
+                                == 1
                 ? Shape.SENTENCE
                 : Shape.TEXT;
     }
