@@ -25,6 +25,9 @@ import java.util.Optional;
 
 /** How the forecast of a set narrowed, and what came. On a page of its own, since only who asks should wait for it. */
 final class ForeseenPages implements Pages {
+    /** One day that was foreseen, drawn on to the hatch. */
+    private static final int FIRST_AND_END = 2;
+
     private final LiveBook book;
     private final Foreseen foreseen;
 
@@ -106,7 +109,7 @@ final class ForeseenPages implements Pages {
         var first = points.getFirst();
         var last = points.getLast();
         var said = words.say(
-                "foreseen.says",
+                points.size() > FIRST_AND_END ? "foreseen.says" : "foreseen.saysOnce",
                 whole(first.low80()),
                 whole(first.high80()),
                 first.day(),

@@ -18,7 +18,7 @@ public record TableShown(List<String> heads, List<List<Cell>> rows, List<Cell> s
 
     private static final int BETWEEN = 2;
     private static final int MANY = 9;
-    /** A sentence rather than a figure: on a phone it has a line of its own. */
+    /** A sentence rather than a figure: where it is the only one of its row, it needs no head on a phone. */
     private static final int SENTENCE = 34;
 
     /**
@@ -73,7 +73,17 @@ public record TableShown(List<String> heads, List<List<Cell>> rows, List<Cell> s
         if (isNumber(column)) {
             return Shape.NUMBER;
         }
-        return column > 0 && widthOf(column) > SENTENCE ? Shape.SENTENCE : Shape.TEXT;
+        return isSentence(column)
+                        && IntStream.range(0, heads.size())
+                                        .filter(this::isSentence)
+                                        .count()
+                                == 1
+                ? Shape.SENTENCE
+                : Shape.TEXT;
+    }
+
+    private boolean isSentence(int column) {
+        return column > 0 && widthOf(column) > SENTENCE;
     }
 
     /** Whether a column holds numbers and nothing else. */

@@ -44,7 +44,7 @@ final class GroupTables {
     private List<Cell> counts(Cell name, GroupRates group) {
         return List.of(
                 name,
-                Cell.of(group.eggsSet() + group.fromOthers()),
+                number(group.eggsSet() + group.fromOthers()),
                 Cell.of(RatesWorded.say(group.hatchOfSet(), language)),
                 Cell.of(RatesWorded.say(group.chicksOfSet(), language)),
                 number(group.stillIn()),
@@ -69,7 +69,7 @@ final class GroupTables {
                 losses(whole(), rates.report().total(), stages));
     }
 
-    private static List<Cell> losses(Cell name, GroupRates group, List<Stage> stages) {
+    private List<Cell> losses(Cell name, GroupRates group, List<Stage> stages) {
         var row = new ArrayList<>(
                 List.of(name, number(group.eggs(Fate.INFERTILE)), number(group.eggs(Fate.CLEAR_UNOPENED))));
         stages.forEach(stage -> row.add(number(group.loss(stage).eggs())));
@@ -85,7 +85,7 @@ final class GroupTables {
     }
 
     /** None leaves its place empty, so that what there is stands out. */
-    private static Cell number(int eggs) {
-        return Cell.of(eggs == 0 ? "" : eggs);
+    private Cell number(int eggs) {
+        return Cell.of(eggs == 0 ? "" : String.format(language, "%,d", eggs));
     }
 }

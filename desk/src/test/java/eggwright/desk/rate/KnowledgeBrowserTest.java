@@ -38,8 +38,8 @@ final class KnowledgeBrowserTest {
         "/rates?by=lay-week, rates-lay-week",
         "/rates?by=pen&of=Willow, rates-willow",
         "/rates?by=pen&of=Ditch%2BWillow, rates-joint",
-        "/rates?by=none, rates-whole",
-        "/sets/27-2, set-over"
+        "/sets/27-2, set-over",
+        "/sets/27-2/forecast, set-foreseen"
     })
     void page_canBeReadByAll_onBothScreensLightAndDark(String path, String name) {
         BrowserStation.look(desk.address().resolve(path), "knowledge-" + name);
@@ -131,6 +131,21 @@ final class KnowledgeBrowserTest {
                             () => [...new Set([...document.querySelectorAll('.picture svg text, .picture svg .fill')]
                               .map(e => getComputedStyle(e).fill))].join()
                             """));
+        });
+    }
+
+    @Test
+    void aSet_leadsToHowItsForecastWent_andWhatCame() {
+        BrowserStation.with(Screen.PHONE, ColorScheme.LIGHT, page -> {
+            BrowserStation.go(page, desk.address().resolve("/sets/27-2"));
+            page.getByText("How the forecast went").click();
+            assertTrue(page.locator("figcaption").textContent().matches("(?s).*foreseen.*\\d+ came.*"));
+            page.locator("main summary").click();
+            assertEquals(4, page.locator("main tbody tr").count(), "the set day, two looks, and what came");
+            page.getByText("Back to set 27-2").click();
+            assertEquals("Set 27-2", page.locator("h1").textContent());
+            BrowserStation.go(page, desk.address().resolve("/sets/27-7/forecast"));
+            assertTrue(page.locator("figcaption").textContent().contains("no look has narrowed it yet"));
         });
     }
 
