@@ -38,6 +38,7 @@ final class ServeCommands {
                     try (var store = command.data().write()) {
                         return open(
                                 command,
+                                command.data(),
                                 store,
                                 "The book is in " + command.data().path() + ".");
                     }
@@ -59,12 +60,14 @@ final class ServeCommands {
             var folder = Files.createTempDirectory("eggwright-demo");
             try {
                 var season = DemoSeason.of(Instant.now(), ZoneId.systemDefault());
-                try (var store = DataFolder.at(folder).write(season.farm())) {
+                var data = DataFolder.at(folder);
+                try (var store = data.write(season.farm())) {
                     if (store.bringIn(season.entries()) instanceof EntryStore.Batch.NoneKept(var why)) {
                         throw new IllegalStateException("The invented season was not kept: " + why.getFirst());
                     }
                     return open(
                             command,
+                            data,
                             store,
                             "This is an invented farm. What you note here is thrown away when you stop.");
                 }
@@ -85,7 +88,7 @@ final class ServeCommands {
         }
     }
 
-    private static int open(FarmCommand command, SqliteEntryStore store, String about) {
+    private static int open(FarmCommand command, DataFolder data, SqliteEntryStore store, String about) {
         var port = command.given("port").orElse("4747");
         if (!port.matches("\\d{1,5}") || Integer.parseInt(port) > 65535) {
             throw FarmCommands.refused(
@@ -93,12 +96,14 @@ final class ServeCommands {
         }
         var setup = FarmDesk.setup(
                 store,
+                store.people(),
                 EntryCodec::write,
                 EntryCodec::version,
                 InstantSource.system(),
                 new SecureRandom(),
                 ZoneId.systemDefault(),
-                Integer.parseInt(port));
+                Integer.parseInt(port),
+                new TodayKeeper(data, store)::look);
         try (var desk = Desk.open(setup)) {
             command.out().println("The desk is open at " + desk.address());
             command.out().println(about + " Stop it with Ctrl and C.");

@@ -1,6 +1,7 @@
 package eggwright.desk.farm;
 
 import eggwright.desk.Place;
+import eggwright.desk.part.TableShown;
 import eggwright.desk.picture.Picture;
 import java.util.List;
 
@@ -53,6 +54,17 @@ public record LedgerPage(
         public Sheet {
             heads = List.copyOf(heads);
             rows = rows.stream().map(List::copyOf).toList();
+        }
+
+        /** As a table of a page. */
+        public TableShown table() {
+            return new TableShown(
+                    heads,
+                    rows.stream()
+                            .map(row -> row.stream()
+                                    .map(cell -> new TableShown.Cell(cell.text(), cell.path()))
+                                    .toList())
+                            .toList());
         }
     }
 

@@ -1,5 +1,6 @@
 package eggwright.desk.farm;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.options.ColorScheme;
@@ -8,6 +9,7 @@ import eggwright.desk.Desk;
 import eggwright.desk.browser.BrowserStation;
 import eggwright.desk.browser.BrowserStation.Screen;
 import eggwright.invented.DemoSeason;
+import eggwright.testkit.contracts.MemoryBuyerStore;
 import eggwright.testkit.contracts.MemoryEntryStore;
 import eggwright.wire.EntryCodec;
 import java.time.Instant;
@@ -36,6 +38,7 @@ final class FarmBrowserTest {
         }
         desk = Desk.open(FarmDesk.setup(
                 store,
+                new MemoryBuyerStore(),
                 EntryCodec::write,
                 EntryCodec::version,
                 InstantSource.fixed(NOON),
@@ -56,12 +59,14 @@ final class FarmBrowserTest {
         "/sets/27-5, set",
         "/egg-room, egg-room",
         "/pens, pens",
+        "/candlers, candlers",
         "/machines, machines",
         "/notes, notes",
         "/notes/eggs-set, note-eggs-set",
         "/notes/looked?set=27-6&tray=60, note-looked",
         "/book, book",
-        "/settings, settings"
+        "/settings, settings",
+        "/settings/people, people"
     })
     void page_canBeReadByAll_onBothScreensLightAndDark(String path, String name) {
         BrowserStation.look(desk.address().resolve(path), "farm-" + name);
@@ -100,6 +105,42 @@ final class FarmBrowserTest {
             assertTrue(page.content().contains("Kept. It is in the book."));
             BrowserStation.go(page, desk.address().resolve("/notes/remark"));
             assertTrue(page.locator("#f-who").inputValue().equals("Wren"));
+        });
+    }
+
+    /** A buyer gets a name, is offered by it, and is erased; the order keeps the bare number. */
+    @Test
+    void buyer_isNamed_offered_andErased() {
+        BrowserStation.with(Screen.PHONE, ColorScheme.LIGHT, page -> {
+            BrowserStation.go(page, desk.address().resolve("/settings"));
+            page.locator("main").getByText("Buyers").click();
+            page.getByText("Add a buyer").click();
+            var number = page.locator("#f-number").inputValue();
+            page.locator("#f-name").fill("Tansy Holloway");
+            page.locator("#f-address").fill("The Old Forge");
+            BrowserStation.keepPicture(page, "farm-buyer-new");
+            page.locator("button.main").click();
+            assertTrue(page.content().contains("Tansy Holloway"));
+            BrowserStation.mustFit(page, "farm-buyers");
+            BrowserStation.mustBeReadable(page, "farm-buyers");
+            BrowserStation.keepPicture(page, "farm-buyers");
+
+            BrowserStation.go(page, desk.address().resolve("/notes/chicks-ordered"));
+            assertTrue(page.locator("#f-buyer-offers").innerHTML().contains("Tansy Holloway"));
+            page.locator("#f-order").fill("88");
+            page.locator("#f-buyer").fill(number);
+            page.locator("#f-chicks").fill("40");
+            page.locator("#f-day").fill("2027-06-01");
+            page.locator("button.main").click();
+            assertTrue(page.content().contains(number + " (Tansy Holloway)"), page.content());
+            var note = page.url();
+
+            BrowserStation.go(page, desk.address().resolve("/settings/people/" + number + "/erase"));
+            page.locator("button.main").click();
+            assertTrue(page.content().contains("Erased."));
+            page.navigate(note);
+            assertTrue(page.content().contains(number));
+            assertFalse(page.content().contains("Tansy"));
         });
     }
 }

@@ -51,10 +51,21 @@ public final class Diary {
         return id;
     }
 
+    /** As another person noted it. */
+    public EntryId noteBy(String who, OffsetDateTime at, Payload payload) {
+        var id = nextId(at);
+        note(id, new PersonName(who), at, payload, at);
+        return id;
+    }
+
     /** With an id that other notes may have named before. */
     public void note(EntryId id, OffsetDateTime at, Payload payload, OffsetDateTime received) {
+        note(id, new PersonName("Wren"), at, payload, received);
+    }
+
+    private void note(EntryId id, PersonName who, OffsetDateTime at, Payload payload, OffsetDateTime received) {
         entries.add(new Kept(
-                new Entry(id, FARM, at, at, new PersonName("Wren"), new DeviceName("desk"), Origin.NOTED, payload, 1),
+                new Entry(id, FARM, at, at, who, new DeviceName("desk"), Origin.NOTED, payload, 1),
                 received.toInstant(),
                 Duration.ZERO));
     }
