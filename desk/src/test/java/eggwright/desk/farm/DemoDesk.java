@@ -5,6 +5,7 @@ import eggwright.book.picture.Picture;
 import eggwright.book.store.Offered;
 import eggwright.desk.Desk;
 import eggwright.invented.DemoSeason;
+import eggwright.testkit.contracts.MemoryBuyerStore;
 import eggwright.testkit.contracts.MemoryEntryStore;
 import eggwright.wire.EntryCodec;
 import java.time.Instant;
@@ -28,6 +29,7 @@ public final class DemoDesk {
         }
         return Desk.open(FarmDesk.setup(
                 store,
+                new MemoryBuyerStore(),
                 EntryCodec::write,
                 EntryCodec::version,
                 InstantSource.fixed(NOON),
