@@ -1,9 +1,10 @@
 package eggwright.rates;
 
-import static eggwright.rates.Diary.*;
+import static eggwright.book.diary.Diary.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.diary.Diary;
 import eggwright.book.entry.EggsGathered;
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.FindingCount;

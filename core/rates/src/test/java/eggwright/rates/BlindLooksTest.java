@@ -1,6 +1,6 @@
 package eggwright.rates;
 
-import static eggwright.rates.Diary.*;
+import static eggwright.book.diary.Diary.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;

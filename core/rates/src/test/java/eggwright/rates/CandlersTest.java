@@ -1,9 +1,11 @@
 package eggwright.rates;
 
-import static eggwright.rates.Diary.*;
+import static eggwright.book.diary.Diary.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.diary.Diary;
+import eggwright.book.diary.SeasonOfSlips;
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.FindingCount;
 import eggwright.book.entry.Looked;
@@ -254,7 +256,7 @@ class CandlersTest {
     @ParameterizedTest
     @MethodSource("eggwright.rates.RateReportTest#seeds")
     void people_areChargedWithNoMoreThanThereWas_whateverWasNoted(long seed) {
-        var diary = RateReportTest.season(seed);
+        var diary = SeasonOfSlips.of(seed);
         var report = report(diary);
         var entries = new ArrayList<>(diary.entries());
         Collections.shuffle(entries, new Random(seed));
