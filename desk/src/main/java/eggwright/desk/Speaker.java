@@ -8,12 +8,17 @@ import eggwright.desk.door.Headers;
 import eggwright.desk.door.Knock;
 import eggwright.desk.door.Verdict;
 import eggwright.desk.form.Typed;
+import eggwright.desk.who.May;
+import eggwright.desk.who.Role;
+import eggwright.desk.who.Visitor;
 import eggwright.desk.words.Words;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.net.URLEncoder;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.util.Map;
 import java.util.Optional;
 import org.slf4j.Logger;
@@ -38,9 +43,11 @@ final class Speaker {
         var length = ctx.req().getContentLengthLong();
         var knock = new Knock(
                 ctx.req().getMethod(),
+                ctx.path(),
                 Optional.ofNullable(ctx.header("Host")),
                 Optional.ofNullable(ctx.header("Origin")),
                 Optional.ofNullable(ctx.header("Sec-Fetch-Site")),
+                Optional.ofNullable(ctx.header("Content-Type")),
                 length < 0 ? Optional.empty() : Optional.of(length));
         switch (door.judge(knock)) {
             case Verdict.Pass() -> {}
@@ -48,12 +55,21 @@ final class Speaker {
         }
     }
 
-    void give(Context ctx, Route route) throws IOException {
+    void give(Context ctx, May may, Route route) throws IOException {
+        var visitor = new Visitor.ThisMachine();
+        if (!may.lets(visitor)) {
+            turnAway(ctx, visitor);
+            return;
+        }
+        var writes = ctx.req().getMethod().equals("POST");
+        var ofScript = isOfScript(ctx);
         var visit = new Visit(
+                visitor,
                 ctx.path(),
                 ctx.pathParamMap(),
                 new Typed(ctx.queryParamMap()),
-                new Typed(ctx.req().getMethod().equals("POST") ? ctx.formParamMap() : Map.of()),
+                new Typed(writes && !ofScript ? ctx.formParamMap() : Map.of()),
+                writes && ofScript ? text(ctx.bodyAsBytes()) : "",
                 look(ctx),
                 setup.language());
         switch (route.answer(visit)) {
@@ -68,6 +84,8 @@ final class Speaker {
                 onward(ctx, path);
             }
             case Answer.NotThere(var what) -> notThere(ctx, what);
+            case Answer.Json(var status, var text) -> json(ctx, status, text);
+            case Answer.Plain(var type, var text) -> ctx.contentType(type).result(text);
             case Answer.Download(var name, var type, var body) -> {
                 ctx.contentType(type);
                 ctx.header(
@@ -77,6 +95,44 @@ final class Speaker {
                 body.writeTo(ctx.outputStream());
             }
         }
+    }
+
+    private void turnAway(Context ctx, Visitor visitor) {
+        var words = words();
+        visitor.role()
+                .ifPresentOrElse(
+                        role -> show(
+                                ctx,
+                                page(
+                                        403,
+                                        words.say("notYours.title"),
+                                        words.say(role == Role.LOOKER ? "notYours.looker" : "notYours.hand"),
+                                        words.say("notYours.next"))),
+                        () -> {
+                            ctx.header("WWW-Authenticate", "Device");
+                            problem(ctx, 401);
+                        });
+    }
+
+    private static boolean isOfScript(Context ctx) {
+        return ctx.path().startsWith(Routes.API);
+    }
+
+    /** What is not UTF-8 is refused rather than mended, for an entry is kept as it was received. */
+    private static String text(byte[] bytes) {
+        try {
+            return UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException notText) {
+            throw new HttpResponseException(400);
+        }
+    }
+
+    private static void json(Context ctx, int status, String text) {
+        ctx.status(status).contentType("application/json; charset=utf-8").result(text);
+    }
+
+    Assets assets() {
+        return assets;
     }
 
     void asset(Context ctx) {
@@ -149,6 +205,10 @@ final class Speaker {
     }
 
     private void show(Context ctx, Answer.Page page) {
+        if (page.page() instanceof Problem problem && isOfScript(ctx)) {
+            json(ctx, page.status(), problem.json());
+            return;
+        }
         var frame = new Frame(setup.farm().get(), look(ctx), asked(ctx), words(), assets);
         ctx.status(page.status()).contentType("text/html; charset=utf-8").result(painter.paint(page, frame));
     }

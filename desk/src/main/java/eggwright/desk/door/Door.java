@@ -17,16 +17,22 @@ public final class Door {
     private static final Set<String> READS = Set.of("GET", "HEAD");
     private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]");
 
+    /** Where scripts send JSON. */
+    private static final String API = "/api/";
+
     private final int port;
-    private final long longestBodyBytes;
+    private final long longestFormBytes;
+    private final long longestBatchBytes;
 
     /**
      * @param port that the desk listens on
-     * @param longestBodyBytes the longest form that is read
+     * @param longestFormBytes the longest form that is read
+     * @param longestBatchBytes the longest JSON that is read of a script
      */
-    public Door(int port, long longestBodyBytes) {
+    public Door(int port, long longestFormBytes, long longestBatchBytes) {
         this.port = port;
-        this.longestBodyBytes = longestBodyBytes;
+        this.longestFormBytes = longestFormBytes;
+        this.longestBatchBytes = longestBatchBytes;
     }
 
     public Verdict judge(Knock knock) {
@@ -53,7 +59,19 @@ public final class Door {
         if (knock.bodyBytes().isEmpty()) {
             return new Refused(Reason.LENGTH_UNSAID);
         }
-        return knock.bodyBytes().get() > longestBodyBytes ? new Refused(Reason.TOO_LARGE) : new Pass();
+        var ofScript = knock.path().startsWith(API);
+        if (ofScript != isJson(knock.type().orElse(""))) {
+            return new Refused(Reason.OTHER_KIND);
+        }
+        return knock.bodyBytes().get() > (ofScript ? longestBatchBytes : longestFormBytes)
+                ? new Refused(Reason.TOO_LARGE)
+                : new Pass();
+    }
+
+    /** A form of another site can be sent as text or as a form, but as JSON only with leave of the desk, which it never gives. */
+    private static boolean isJson(String type) {
+        var end = type.indexOf(';');
+        return (end < 0 ? type : type.substring(0, end)).strip().equalsIgnoreCase("application/json");
     }
 
     private boolean isOwn(String host) {

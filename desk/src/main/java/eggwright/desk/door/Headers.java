@@ -22,7 +22,8 @@ public final class Headers {
             "Cross-Origin-Resource-Policy",
             "same-origin",
             "Permissions-Policy",
-            "camera=(), microphone=(), geolocation=(), payment=()",
+            "accelerometer=(), camera=(), display-capture=(), geolocation=(), gyroscope=(), magnetometer=(), "
+                    + "microphone=(), midi=(), payment=(), usb=(), screen-wake-lock=(self)",
             "Cache-Control",
             "private, no-cache");
 

@@ -9,6 +9,7 @@ import eggwright.desk.farm.LedgerPage.Cell;
 import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.live.LiveBook;
+import eggwright.desk.who.May;
 import eggwright.units.Rate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ final class EggRoomPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/egg-room", this::eggRoom);
+        routes.read("/egg-room", May.READ, this::eggRoom);
     }
 
     private Answer eggRoom(Visit visit) {

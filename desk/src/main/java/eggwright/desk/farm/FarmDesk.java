@@ -3,7 +3,6 @@ package eggwright.desk.farm;
 import eggwright.book.entry.Entry;
 import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.Payload;
-import eggwright.book.name.DeviceName;
 import eggwright.book.store.EntryStore;
 import eggwright.desk.Setup;
 import eggwright.desk.ledger.BookPages;
@@ -11,6 +10,7 @@ import eggwright.desk.ledger.DoubtWords;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
+import eggwright.desk.who.Visitor;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -42,8 +42,7 @@ public final class FarmDesk {
             ZoneId here,
             int port) {
         var book = new LiveBook(store, writer, versions, clock, random);
-        var device = new DeviceName("desk");
-        noteZone(book, clock, here, device);
+        noteZone(book, clock, here);
         var doubts = new DoubtWords(LANGUAGE);
         var chicks = new Chicks(book);
         return new Setup(
@@ -59,12 +58,12 @@ public final class FarmDesk {
                         new EggRoomPages(book),
                         new PenPages(book),
                         new SettingPages(book),
-                        new NotePages(book, device, doubts::say),
+                        new NotePages(book, doubts::say),
                         new MachinePages(book),
                         new BookPages(book)));
     }
 
-    private static void noteZone(LiveBook book, InstantSource clock, ZoneId here, DeviceName device) {
+    private static void noteZone(LiveBook book, InstantSource clock, ZoneId here) {
         var noted = book.ask(ledger -> ledger.inOrder().stream()
                 .anyMatch(e -> e.payload() instanceof HabitsNoted habits && habits.timeZone() != null));
         if (!noted) {
@@ -74,7 +73,7 @@ public final class FarmDesk {
                     clock.instant().atZone(here).toOffsetDateTime(),
                     zone,
                     LiveBook.nobodyNamed(),
-                    device);
+                    Visitor.DESK);
         }
     }
 }

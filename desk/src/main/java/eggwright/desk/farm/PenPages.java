@@ -10,6 +10,7 @@ import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.live.WorkedOut;
+import eggwright.desk.who.May;
 import eggwright.rates.Dimension;
 import eggwright.rates.RateReport;
 import java.util.ArrayList;
@@ -27,7 +28,7 @@ final class PenPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/pens", this::pens);
+        routes.read("/pens", May.READ, this::pens);
     }
 
     private Answer pens(Visit visit) {

@@ -16,6 +16,7 @@ import eggwright.desk.ledger.EntryWords;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.picture.AccountBar;
 import eggwright.desk.picture.Numbers;
+import eggwright.desk.who.May;
 import eggwright.desk.words.Words;
 import eggwright.rates.Dimension;
 import eggwright.rates.RateReport;
@@ -38,8 +39,8 @@ final class SetPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/sets", this::sets);
-        routes.read("/sets/{set}", this::set);
+        routes.read("/sets", May.READ, this::sets);
+        routes.read("/sets/{set}", May.READ, this::set);
     }
 
     private Answer sets(Visit visit) {

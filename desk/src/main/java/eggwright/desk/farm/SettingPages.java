@@ -9,6 +9,7 @@ import eggwright.desk.farm.LedgerPage.Cell;
 import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.live.LiveBook;
+import eggwright.desk.who.May;
 import eggwright.trade.Species;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ final class SettingPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/settings", this::settings);
+        routes.read("/settings", May.READ, this::settings);
     }
 
     private Answer settings(Visit visit) {

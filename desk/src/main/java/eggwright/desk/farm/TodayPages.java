@@ -12,6 +12,7 @@ import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.farm.LedgerPage.Tasks;
 import eggwright.desk.live.LiveBook;
+import eggwright.desk.who.May;
 import eggwright.desk.words.Words;
 import eggwright.today.DaySheet;
 import eggwright.today.task.Task;
@@ -33,7 +34,7 @@ final class TodayPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/", this::today);
+        routes.read("/", May.READ, this::today);
     }
 
     private Answer today(Visit visit) {

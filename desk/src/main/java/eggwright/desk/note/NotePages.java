@@ -4,7 +4,6 @@ import eggwright.book.entry.Payload;
 import eggwright.book.entry.Replaced;
 import eggwright.book.entry.Withdrawn;
 import eggwright.book.fold.Effective;
-import eggwright.book.name.DeviceName;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.PersonName;
 import eggwright.book.picture.Discrepancy;
@@ -19,6 +18,7 @@ import eggwright.desk.form.Typed;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.part.CautionShown;
 import eggwright.desk.part.NoticeShown;
+import eggwright.desk.who.May;
 import eggwright.desk.words.Words;
 import eggwright.trade.caution.Cautions;
 import eggwright.units.OutOfRange;
@@ -36,31 +36,28 @@ public final class NotePages implements Pages {
     private static final String SAW = "saw";
 
     private final LiveBook book;
-    private final DeviceName device;
     private final Function<Discrepancy, String> doubtWords;
     /** Who noted last at this desk: offered in the next form. */
     private volatile String lastPerson = "";
 
     /**
-     * @param device the name of this desk
      * @param doubtWords a discrepancy in words
      */
-    public NotePages(LiveBook book, DeviceName device, Function<Discrepancy, String> doubtWords) {
+    public NotePages(LiveBook book, Function<Discrepancy, String> doubtWords) {
         this.book = book;
-        this.device = device;
         this.doubtWords = doubtWords;
     }
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/notes", this::list);
-        routes.read("/notes/{kind}", this::open);
-        routes.write("/notes/{kind}", this::keep);
-        routes.read("/entries/{id}", this::kept);
-        routes.read("/entries/{id}/mend", this::openMend);
-        routes.write("/entries/{id}/mend", this::keepMend);
-        routes.read("/entries/{id}/withdraw", this::openWithdrawal);
-        routes.write("/entries/{id}/withdraw", this::keepWithdrawal);
+        routes.read("/notes", May.NOTE, this::list);
+        routes.read("/notes/{kind}", May.NOTE, this::open);
+        routes.write("/notes/{kind}", May.NOTE, this::keep);
+        routes.read("/entries/{id}", May.READ, this::kept);
+        routes.read("/entries/{id}/mend", May.NOTE, this::openMend);
+        routes.write("/entries/{id}/mend", May.NOTE, this::keepMend);
+        routes.read("/entries/{id}/withdraw", May.NOTE, this::openWithdrawal);
+        routes.write("/entries/{id}/withdraw", May.NOTE, this::keepWithdrawal);
     }
 
     private Words words(Visit visit) {
@@ -147,7 +144,8 @@ public final class NotePages implements Pages {
         if (read.isEmpty() || !reader.toMend().isEmpty()) {
             return page(422, kind, around, form.toMend(reader.toMend()), "kind." + kind.kind());
         }
-        var noted = book.note(id(form), happened, read.get(), who, device);
+        var noted =
+                book.note(id(form), happened, read.get(), who, visit.visitor().device());
         return answer(
                 noted,
                 why -> page(
@@ -334,7 +332,12 @@ public final class NotePages implements Pages {
         }
         var unchanged = happened.toInstant().equals(entry.instant().truncatedTo(ChronoUnit.MINUTES));
         var mend = new Replaced(entry.id(), saw(visit, entry), unchanged ? entry.at() : happened, read.get());
-        var noted = book.note(id(form), around.now().toOffsetDateTime(), mend, who, device);
+        var noted = book.note(
+                id(form),
+                around.now().toOffsetDateTime(),
+                mend,
+                who,
+                visit.visitor().device());
         return answer(
                 noted,
                 why -> page(
@@ -391,7 +394,7 @@ public final class NotePages implements Pages {
                 around.now().toOffsetDateTime(),
                 new Withdrawn(entry.id(), saw(visit, entry), reader.text("why")),
                 who,
-                device);
+                visit.visitor().device());
         return switch (noted) {
             case LiveBook.Noted.Kept kept -> new Answer.Onward("/book/" + entry.id());
             case LiveBook.Noted.KeptBefore before -> new Answer.Onward("/book/" + entry.id());

@@ -11,7 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class DoorTest {
-    private static final Door DOOR = new Door(7040, 1000);
+    private static final String FORM = "application/x-www-form-urlencoded";
+    private static final String OWN = "http://localhost:7040";
+    private static final Door DOOR = new Door(7040, 1000, 4000);
 
     @ParameterizedTest
     @ValueSource(strings = {"127.0.0.1:7040", "localhost:7040", "LOCALHOST:7040", "[::1]:7040"})
@@ -39,7 +41,7 @@ final class DoorTest {
 
     @Test
     void door_needsNoPort_onTheUsualOne() {
-        assertEquals(new Pass(), new Door(80, 1000).judge(read("localhost")));
+        assertEquals(new Pass(), new Door(80, 1000, 4000).judge(read("localhost")));
     }
 
     @Test
@@ -65,25 +67,58 @@ final class DoorTest {
     void write_isRefused_whenItDoesNotSayItsLength() {
         var knock = new Knock(
                 "POST",
+                "/notes/looked",
                 Optional.of("localhost:7040"),
                 Optional.of("http://localhost:7040"),
                 Optional.empty(),
+                Optional.of(FORM),
                 Optional.empty());
 
         assertEquals(new Refused(Reason.LENGTH_UNSAID), DOOR.judge(knock));
     }
 
+    @Test
+    void script_sendsJson_underApiAndNowhereElse() {
+        var json = "application/json; charset=utf-8";
+        assertEquals(new Pass(), DOOR.judge(write("/api/entries", OWN, "same-origin", json, 4000)));
+        assertEquals(new Refused(Reason.OTHER_KIND), DOOR.judge(write("/api/entries", OWN, "same-origin", FORM, 10)));
+        assertEquals(
+                new Refused(Reason.OTHER_KIND),
+                DOOR.judge(write("/api/entries", OWN, "same-origin", "text/plain;application/json", 10)));
+        assertEquals(new Refused(Reason.OTHER_KIND), DOOR.judge(write("/notes/looked", OWN, "same-origin", json, 10)));
+    }
+
+    @Test
+    void script_isHeldToTheSameOrigin_andToALengthOfItsOwn() {
+        var json = "application/json";
+        assertEquals(
+                new Refused(Reason.FROM_ELSEWHERE), DOOR.judge(write("/api/entries", OWN, "cross-site", json, 10)));
+        assertEquals(new Refused(Reason.TOO_LARGE), DOOR.judge(write("/api/entries", OWN, "same-origin", json, 4001)));
+    }
+
     private static Knock read(String host) {
         return new Knock(
                 "GET",
+                "/sets",
                 Optional.of(host).filter(h -> !h.isEmpty()),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }
 
     private static Knock write(String origin, String site, long bytes) {
+        return write("/notes/looked", origin, site, FORM, bytes);
+    }
+
+    private static Knock write(String path, String origin, String site, String type, long bytes) {
         return new Knock(
-                "POST", Optional.of("localhost:7040"), Optional.of(origin), Optional.of(site), Optional.of(bytes));
+                "POST",
+                path,
+                Optional.of("localhost:7040"),
+                Optional.of(origin),
+                Optional.of(site),
+                Optional.of(type),
+                Optional.of(bytes));
     }
 }
