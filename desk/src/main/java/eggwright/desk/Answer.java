@@ -31,6 +31,15 @@ public sealed interface Answer {
     /** A file to keep, written as it is made. */
     record Download(String fileName, String type, Body body) implements Answer {}
 
+    /** This device has come in; the browser keeps its token, which no script can read. */
+    record CameIn(Pass pass, String token, String path) implements Answer {}
+
+    /** This device is out again; the browser forgets its token. */
+    record WentOut(Pass pass, String path) implements Answer {}
+
+    /** There is such a thing here, but it is not for this visitor. */
+    record NotYours() implements Answer {}
+
     /** For a script: JSON, as it is to be sent. */
     record Json(int status, String text) implements Answer {}
 

@@ -8,6 +8,8 @@ import eggwright.desk.door.Headers;
 import eggwright.desk.door.Knock;
 import eggwright.desk.door.Verdict;
 import eggwright.desk.form.Typed;
+import eggwright.desk.joining.Devices;
+import eggwright.desk.network.Lan;
 import eggwright.desk.who.May;
 import eggwright.desk.who.Role;
 import eggwright.desk.who.Visitor;
@@ -19,6 +21,7 @@ import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.slf4j.Logger;
@@ -31,17 +34,60 @@ final class Speaker {
     private final Setup setup;
     private final Painter painter;
     private final Assets assets;
+    private final OpenSpeaker inTheOpen;
+
+    /** The doors of a desk; one that is not on the network has the same twice. */
+    record Doors(Door thisMachine, Door network) {}
 
     Speaker(Setup setup, Painter painter, Assets assets) {
         this.setup = setup;
         this.painter = painter;
         this.assets = assets;
+        this.inTheOpen = new OpenSpeaker(setup, painter, assets);
     }
 
-    void atTheDoor(Context ctx, Door door) {
-        Headers.ALWAYS.forEach(ctx::header);
+    /** Whatever is not stopped here goes on to its route, which asks who may use it. */
+    void atTheDoor(Context ctx, Doors doors) {
+        switch (Listening.of(ctx, setup.reach())) {
+            case THIS_MACHINE -> {
+                Headers.ALWAYS.forEach(ctx::header);
+                judge(ctx, doors.thisMachine());
+            }
+            case NETWORK -> {
+                Headers.ALWAYS.forEach(ctx::header);
+                if (doors.network().judge(knock(ctx)) instanceof Verdict.Refused(var why)
+                        && why == Verdict.Reason.OTHER_NAME) {
+                    inTheOpen.steps(ctx, lan(), why.status());
+                    ctx.skipRemainingHandlers();
+                } else {
+                    ctx.header("Strict-Transport-Security", Headers.ONLY_HTTPS);
+                    judge(ctx, doors.network());
+                }
+            }
+            case IN_THE_OPEN -> {
+                inTheOpen.answer(ctx, lan());
+                ctx.skipRemainingHandlers();
+            }
+        }
+    }
+
+    private Lan lan() {
+        return switch (setup.reach()) {
+            case Reach.Network(var lan) -> lan;
+            case Reach.ThisMachine only -> throw new IllegalStateException("This desk is not on the network");
+        };
+    }
+
+    private static void judge(Context ctx, Door door) {
+        switch (door.judge(knock(ctx))) {
+            case Verdict.Pass() -> {}
+            case Verdict.Refused(var why) -> throw new HttpResponseException(why.status());
+        }
+    }
+
+    private static Knock knock(Context ctx) {
         var length = ctx.req().getContentLengthLong();
-        var knock = new Knock(
+        return new Knock(
                 ctx.req().getMethod(),
                 ctx.path(),
                 Optional.ofNullable(ctx.header("Host")),
@@ -49,14 +95,33 @@ final class Speaker {
                 Optional.ofNullable(ctx.header("Sec-Fetch-Site")),
                 Optional.ofNullable(ctx.header("Content-Type")),
                 length < 0 ? Optional.empty() : Optional.of(length));
-        switch (door.judge(knock)) {
-            case Verdict.Pass() -> {}
-            case Verdict.Refused(var why) -> throw new HttpResponseException(why.status());
-        }
+    }
+
+    /** Who asks. On the network a token says it, and the owner's goes before the device's. */
+    private Visitor visitor(Context ctx) {
+        return switch (Listening.of(ctx, setup.reach())) {
+            case THIS_MACHINE -> new Visitor.ThisMachine();
+            case IN_THE_OPEN -> new Visitor.Nobody();
+            case NETWORK -> {
+                for (var pass : List.of(Pass.OWNER, Pass.DEVICE)) {
+                    var token = ctx.cookie(pass.cookie());
+                    if (token != null) {
+                        var known = lan().devices().known(token);
+                        if (known.cookie() == Devices.Cookie.TO_BE_RENEWED) {
+                            ctx.res().addHeader("Set-Cookie", pass.keeping(token));
+                        }
+                        if (!(known.visitor() instanceof Visitor.Nobody)) {
+                            yield known.visitor();
+                        }
+                    }
+                }
+                yield new Visitor.Nobody();
+            }
+        };
     }
 
     void give(Context ctx, May may, Route route) throws IOException {
-        var visitor = new Visitor.ThisMachine();
+        var visitor = visitor(ctx);
         if (!may.lets(visitor)) {
             turnAway(ctx, visitor);
             return;
@@ -71,7 +136,8 @@ final class Speaker {
                 new Typed(writes && !ofScript ? ctx.formParamMap() : Map.of()),
                 writes && ofScript ? text(ctx.bodyAsBytes()) : "",
                 look(ctx),
-                setup.language());
+                setup.language(),
+                String.valueOf(ctx.req().getRemoteAddr()));
         switch (route.answer(visit)) {
             case Answer.Page page -> show(ctx, page);
             case Answer.Onward(var path) -> onward(ctx, path);
@@ -80,9 +146,19 @@ final class Speaker {
                         .addHeader(
                                 "Set-Cookie",
                                 Look.COOKIE + "=" + look.word()
-                                        + "; Path=/; Max-Age=34560000; SameSite=Strict; HttpOnly");
+                                        + "; Path=/; Max-Age=34560000; SameSite=Strict; HttpOnly"
+                                        + (ctx.req().isSecure() ? "; Secure" : ""));
                 onward(ctx, path);
             }
+            case Answer.CameIn(var pass, var token, var path) -> {
+                ctx.res().addHeader("Set-Cookie", pass.keeping(token));
+                onward(ctx, path);
+            }
+            case Answer.WentOut(var pass, var path) -> {
+                ctx.res().addHeader("Set-Cookie", pass.forgetting());
+                onward(ctx, path);
+            }
+            case Answer.NotYours() -> turnAway(ctx, visitor);
             case Answer.NotThere(var what) -> notThere(ctx, what);
             case Answer.Json(var status, var text) -> json(ctx, status, text);
             case Answer.Plain(var type, var text) -> ctx.contentType(type).result(text);
@@ -109,9 +185,23 @@ final class Speaker {
                                         words.say(role == Role.LOOKER ? "notYours.looker" : "notYours.hand"),
                                         words.say("notYours.next"))),
                         () -> {
+                            if (cameFromElsewhere(ctx)) {
+                                ctx.header("Refresh", "0; url=" + asked(ctx));
+                            }
                             ctx.header("WWW-Authenticate", "Device");
                             problem(ctx, 401);
                         });
+    }
+
+    /**
+     * A phone's camera opens a code as if another site had, and then the browser holds the cookie back. Asked again by the
+     * page itself, it gives it; so this happens at most once.
+     */
+    private static boolean cameFromElsewhere(Context ctx) {
+        return ctx.req().getMethod().equals("GET")
+                && !isOfScript(ctx)
+                && "cross-site".equals(ctx.header("Sec-Fetch-Site"))
+                && "navigate".equals(ctx.header("Sec-Fetch-Mode"));
     }
 
     private static boolean isOfScript(Context ctx) {
@@ -200,8 +290,12 @@ final class Speaker {
         show(ctx, page(404, words.say("problem.404.title"), happened, words.say("problem.404.next")));
     }
 
-    private static Answer.Page page(int status, String title, String happened, String next) {
-        return new Answer.Page(status, "problem/page.jte", new Problem(title, happened, next));
+    private Answer.Page page(int status, String title, String happened, String next) {
+        var joins = status == 401;
+        return new Answer.Page(
+                status,
+                "problem/page.jte",
+                new Problem(title, happened, next, joins ? "/join" : "/", words().say(joins ? "join" : "back")));
     }
 
     private void show(Context ctx, Answer.Page page) {
@@ -209,7 +303,7 @@ final class Speaker {
             json(ctx, page.status(), problem.json());
             return;
         }
-        var frame = new Frame(setup.farm().get(), look(ctx), asked(ctx), words(), assets);
+        var frame = new Frame(setup.farm().get(), look(ctx), visitor(ctx), asked(ctx), words(), assets);
         ctx.status(page.status()).contentType("text/html; charset=utf-8").result(painter.paint(page, frame));
     }
 

@@ -16,6 +16,7 @@ import java.util.Map;
  * @param body what a script sent to {@link Routes#take}, as it was written; else empty
  * @param look of this browser
  * @param language of the answer
+ * @param from the address that it came from
  */
 public record Visit(
         Visitor visitor,
@@ -25,7 +26,8 @@ public record Visit(
         Typed typed,
         String body,
         Look look,
-        Locale language) {
+        Locale language,
+        String from) {
     public Visit {
         places = Map.copyOf(places);
     }

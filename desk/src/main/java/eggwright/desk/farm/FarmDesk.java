@@ -4,9 +4,15 @@ import eggwright.book.entry.Entry;
 import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.Payload;
 import eggwright.book.store.EntryStore;
+import eggwright.desk.Reach;
 import eggwright.desk.Setup;
+import eggwright.desk.device.ArrivalPages;
+import eggwright.desk.device.DevicePages;
+import eggwright.desk.joining.Devices;
+import eggwright.desk.joining.DevicesInMemory;
 import eggwright.desk.ledger.BookPages;
 import eggwright.desk.ledger.DoubtWords;
+import eggwright.desk.link.LinkPages;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
@@ -16,6 +22,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 import java.util.random.RandomGenerator;
 
@@ -41,17 +48,39 @@ public final class FarmDesk {
             RandomGenerator random,
             ZoneId here,
             int port) {
+        var devices = new Devices(new DevicesInMemory(), clock, random);
+        return setup(store, writer, versions, clock, random, here, port, devices, new Reach.ThisMachine());
+    }
+
+    /**
+     * The same, for devices that join.
+     *
+     * @param devices who has joined
+     * @param reach who else can reach the desk
+     */
+    public static Setup setup(
+            EntryStore store,
+            Function<Entry, String> writer,
+            ToIntFunction<Payload> versions,
+            InstantSource clock,
+            RandomGenerator random,
+            ZoneId here,
+            int port,
+            Devices devices,
+            Reach reach) {
         var book = new LiveBook(store, writer, versions, clock, random);
         noteZone(book, clock, here);
         var doubts = new DoubtWords(LANGUAGE);
         var chicks = new Chicks(book);
+        Supplier<String> farm = () -> {
+            var name = book.picture().farm().habits().farmName();
+            return name.isEmpty() ? "Eggwright" : name;
+        };
         return new Setup(
-                () -> {
-                    var name = book.picture().farm().habits().farmName();
-                    return name.isEmpty() ? "Eggwright" : name;
-                },
+                farm,
                 LANGUAGE,
                 port,
+                reach,
                 List.of(
                         new TodayPages(book, chicks),
                         new SetPages(book, chicks),
@@ -60,7 +89,10 @@ public final class FarmDesk {
                         new SettingPages(book),
                         new NotePages(book, doubts::say),
                         new MachinePages(book),
-                        new BookPages(book)));
+                        new BookPages(book),
+                        new LinkPages(book, reach),
+                        new ArrivalPages(devices),
+                        new DevicePages(devices, reach, farm, book::time)));
     }
 
     private static void noteZone(LiveBook book, InstantSource clock, ZoneId here) {

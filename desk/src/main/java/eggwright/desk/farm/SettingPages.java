@@ -58,9 +58,12 @@ final class SettingPages implements Pages {
                 Place.SETTINGS,
                 words.say("settings.title"),
                 words.say("settings.lead"),
-                List.of(
-                        new Link("/notes/farm-habits", words.say("settings.habits")),
-                        new Link("/notes/species-override", words.say("settings.own"))),
+                May.RUN.lets(visit.visitor())
+                        ? List.of(
+                                new Link("/notes/farm-habits", words.say("settings.habits")),
+                                new Link("/notes/species-override", words.say("settings.own")),
+                                new Link("/settings/devices", words.say("settings.devices")))
+                        : List.of(),
                 List.of(),
                 List.of(
                         new Sheet(

@@ -73,7 +73,7 @@ public final class NotePages implements Pages {
         var groups = new ArrayList<NoteList.Group>();
         for (var shelf : Shelf.values()) {
             var links = EntryForms.all().stream()
-                    .filter(f -> f.shelf() == shelf)
+                    .filter(f -> f.shelf() == shelf && Rights.mayNote(visit.visitor(), f.kind()))
                     .map(f -> new NoteList.Link("/notes/" + f.kind(), words.say("kind." + f.kind())))
                     .toList();
             if (!links.isEmpty()) {
@@ -85,6 +85,9 @@ public final class NotePages implements Pages {
 
     private Answer open(Visit visit) {
         var kind = visit.at("kind");
+        if (!Rights.mayNote(visit.visitor(), kind)) {
+            return new Answer.NotYours();
+        }
         return EntryForms.of(kind)
                 .<Answer>map(form -> page(200, form, around(visit), blank(form, around(visit)), "kind." + kind))
                 .orElseGet(() -> new Answer.NotThere(Optional.of(kind)));
@@ -132,6 +135,9 @@ public final class NotePages implements Pages {
             return new Answer.NotThere(Optional.of(visit.at("kind")));
         }
         var kind = found.get();
+        if (!Rights.mayNote(visit.visitor(), kind.kind())) {
+            return new Answer.NotYours();
+        }
         var around = around(visit);
         var form = blank(kind, around).filledFrom(visit.typed());
         if (Form.asksForMore(visit.typed())) {
@@ -282,7 +288,17 @@ public final class NotePages implements Pages {
         return next;
     }
 
+    /** Of an entry that is there: whether another noted it, and this visitor may not change it. */
+    private boolean isAnothers(Visit visit) {
+        return entry(visit)
+                .filter(entry -> !Rights.mayChange(visit.visitor(), entry.entry()))
+                .isPresent();
+    }
+
     private Answer openMend(Visit visit) {
+        if (isAnothers(visit)) {
+            return new Answer.NotYours();
+        }
         return entry(visit)
                 .flatMap(entry -> EntryForms.of(entry.payload().kindWord()).map(kind ->
                         (Answer) page(200, kind, around(visit), mending(entry, kind, around(visit)), "mend.title")))
@@ -318,6 +334,9 @@ public final class NotePages implements Pages {
             return new Answer.NotThere(Optional.of(visit.at("id")));
         }
         var entry = found.get();
+        if (isAnothers(visit)) {
+            return new Answer.NotYours();
+        }
         var around = around(visit);
         var form = mending(entry, kind.get(), around).filledFrom(visit.typed());
         if (Form.asksForMore(visit.typed())) {
@@ -349,6 +368,9 @@ public final class NotePages implements Pages {
     }
 
     private Answer openWithdrawal(Visit visit) {
+        if (isAnothers(visit)) {
+            return new Answer.NotYours();
+        }
         return entry(visit)
                 .<Answer>map(entry -> withdrawal(200, visit, entry, withdrawing(entry, around(visit))))
                 .orElseGet(() -> new Answer.NotThere(Optional.of(visit.at("id"))));
@@ -382,6 +404,9 @@ public final class NotePages implements Pages {
             return new Answer.NotThere(Optional.of(visit.at("id")));
         }
         var entry = found.get();
+        if (isAnothers(visit)) {
+            return new Answer.NotYours();
+        }
         var around = around(visit);
         var form = withdrawing(entry, around).filledFrom(visit.typed());
         var reader = reader(visit);

@@ -14,6 +14,9 @@ public sealed interface May {
     /** The owner alone: settings, devices, people, and taking back what another noted. */
     May RUN = of(Role.OWNER);
 
+    /** Only whoever sits at the machine itself. */
+    May HERE = new Here();
+
     /** Whoever has reached the desk, joined or not: how to join, and nothing of the farm. */
     May ANYBODY = new Anybody();
 
@@ -31,6 +34,14 @@ public sealed interface May {
         @Override
         public boolean lets(Visitor visitor) {
             return visitor.role().filter(roles::contains).isPresent();
+        }
+    }
+
+    /** The machine itself. */
+    record Here() implements May {
+        @Override
+        public boolean lets(Visitor visitor) {
+            return visitor instanceof Visitor.ThisMachine;
         }
     }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class DoorTest {
     private static final String FORM = "application/x-www-form-urlencoded";
     private static final String OWN = "http://localhost:7040";
-    private static final Door DOOR = new Door(7040, 1000, 4000);
+    private static final Door DOOR = Door.ofThisMachine(7040, 1000, 4000);
 
     @ParameterizedTest
     @ValueSource(strings = {"127.0.0.1:7040", "localhost:7040", "LOCALHOST:7040", "[::1]:7040"})
@@ -40,8 +40,48 @@ final class DoorTest {
     }
 
     @Test
+    void door_toTheNetwork_knowsOneNameOnly_overHttps() {
+        var door = Door.ofNetwork("larkfield.local", 4748, 1000, 4000);
+        assertEquals(new Pass(), door.judge(read("larkfield.local:4748")));
+        assertEquals(new Pass(), door.judge(read("Larkfield.LOCAL:4748")));
+        for (var other : new String[] {
+            "larkfield.local",
+            "192.168.1.4:4748",
+            "localhost:4748",
+            "127.0.0.1:4748",
+            "larkfield.local.:4748",
+            "[fe80::1]:4748"
+        }) {
+            assertEquals(new Refused(Reason.OTHER_NAME), door.judge(read(other)), other);
+        }
+        assertEquals(new Pass(), Door.ofNetwork("larkfield.local", 443, 1, 1).judge(read("larkfield.local")));
+    }
+
+    @Test
+    void write_fromTheNetwork_needsTheOriginOfTheHttpsName() {
+        var door = Door.ofNetwork("larkfield.local", 4748, 1000, 4000);
+        assertEquals(new Pass(), door.judge(networkWrite("https://larkfield.local:4748")));
+        for (var other :
+                new String[] {"http://larkfield.local:4748", "https://larkfield.local", "https://127.0.0.1:4748", "null"
+                }) {
+            assertEquals(new Refused(Reason.FROM_ELSEWHERE), door.judge(networkWrite(other)), other);
+        }
+    }
+
+    private static Knock networkWrite(String origin) {
+        return new Knock(
+                "POST",
+                "/notes/looked",
+                Optional.of("larkfield.local:4748"),
+                Optional.of(origin),
+                Optional.of("same-origin"),
+                Optional.of(FORM),
+                Optional.of(10L));
+    }
+
+    @Test
     void door_needsNoPort_onTheUsualOne() {
-        assertEquals(new Pass(), new Door(80, 1000, 4000).judge(read("localhost")));
+        assertEquals(new Pass(), Door.ofThisMachine(80, 1000, 4000).judge(read("localhost")));
     }
 
     @Test
