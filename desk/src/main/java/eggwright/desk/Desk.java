@@ -59,6 +59,7 @@ public final class Desk implements AutoCloseable {
             var routes = new JavalinRoutes(config.routes, speaker, routesAndRoles::put);
             new FramePages().addTo(routes);
             setup.pages().forEach(pages -> pages.addTo(routes));
+            routesAndRoles.put("GET " + Assets.ROOT + "<name>", May.ANYBODY);
             config.routes.get(Assets.ROOT + "<name>", speaker::asset);
             config.routes.exception(HttpResponseException.class, (e, ctx) -> speaker.problem(ctx, e.getStatus()));
             config.routes.exception(Exception.class, (e, ctx) -> speaker.fault(ctx, e));
@@ -98,7 +99,7 @@ public final class Desk implements AutoCloseable {
         config.jetty.modifyServer(jetty -> jetty.setErrorHandler(new BareRefusal()));
     }
 
-    /** All routes, as {@code GET /sets/{set}}, with who may use them; what pages are drawn with is left out. */
+    /** All routes, as {@code GET /sets/{set}}, with who may use them. */
     public Map<String, May> routes() {
         return routes;
     }

@@ -37,6 +37,7 @@ final class OpenSpeaker {
             steps(ctx, lan, 405);
         } else if (ctx.path().equals(FirstSteps.CERTIFICATE)) {
             Headers.ALWAYS.forEach(ctx::header);
+            ctx.res().setContentType(null); // which also lets go of the charset that pages have
             ctx.status(200)
                     .contentType("application/x-x509-ca-cert")
                     .result(lan.authority().file());
@@ -49,6 +50,10 @@ final class OpenSpeaker {
     void steps(Context ctx, Lan lan, int status) {
         var style = assets.text(STYLE);
         Headers.ALWAYS.forEach(ctx::header);
+        if (!ctx.req().isSecure()) {
+            // Browsers heed it over https only, and complain of it elsewhere.
+            ctx.res().setHeader("Cross-Origin-Opener-Policy", null);
+        }
         ctx.header("Content-Security-Policy", Headers.whole(sha256(style)));
         var page = FirstSteps.to(lan, setup.farm().get(), style, setup.language());
         var frame = new Frame(

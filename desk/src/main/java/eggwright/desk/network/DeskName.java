@@ -34,10 +34,22 @@ public record DeskName(String text) {
     /** A name made of the farm's: {@code larkfield-game-farm.local}. */
     public static DeskName of(String farm) {
         var plain = Normalizer.normalize(farm, Normalizer.Form.NFD).toLowerCase(Locale.ROOT);
-        var label = plain.replaceAll("\\p{M}|[’']", "").replaceAll("[^a-z0-9]+", "-");
+        var label = spelled(plain).replaceAll("\\p{M}|[’']", "").replaceAll("[^a-z0-9]+", "-");
         var shortened =
                 label.substring(0, Math.min(label.length(), LONGEST_LABEL)).replaceAll("^-+|-+$", "");
         return new DeskName((shortened.isEmpty() ? "eggwright" : shortened) + LOCAL);
+    }
+
+    /** Letters that are no others with a mark. */
+    private static String spelled(String name) {
+        return name.replace("ø", "o")
+                .replace("æ", "ae")
+                .replace("œ", "oe")
+                .replace("ß", "ss")
+                .replace("ł", "l")
+                .replace("đ", "d")
+                .replace("ð", "d")
+                .replace("þ", "th");
     }
 
     /** Whether devices find it without any help of the router. */
