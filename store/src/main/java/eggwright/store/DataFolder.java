@@ -34,6 +34,11 @@ public final class DataFolder {
         return Files.exists(book());
     }
 
+    /** What a day sheet needs of the book, worked out before; see {@link Aside}. */
+    public Aside today() {
+        return new Aside(folder.resolve("today.aside"));
+    }
+
     Path book() {
         return folder.resolve(BOOK);
     }
@@ -55,7 +60,7 @@ public final class DataFolder {
 
     static SqliteEntryStore reading(Path file) {
         int version = BookFile.version(file);
-        if (version < Migrations.VERSION) {
+        if (version < Migrations.OLDEST_READ) {
             throw new StoreFault(
                     Why.OLDER_BOOK,
                     file + " was made by an older Eggwright (version " + version
