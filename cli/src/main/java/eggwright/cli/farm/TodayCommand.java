@@ -1,27 +1,21 @@
 package eggwright.cli.farm;
 
-import eggwright.book.picture.Picture;
+import eggwright.book.fold.Ledger;
 import eggwright.cli.answer.Answer;
 import eggwright.cli.answer.JsonAnswers;
 import eggwright.cli.answer.Value;
 import eggwright.cli.voice.Status;
-import eggwright.desk.farm.TaskWords;
 import eggwright.today.DaySheet;
 import eggwright.today.task.Task;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** What to do today, in the terminal. */
 final class TodayCommand {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
-
     private TodayCommand() {}
 
     static CommandSpec spec() {
@@ -38,11 +32,34 @@ final class TodayCommand {
 
     private static int run(FarmCommand command) {
         var now = at(command);
-        var picture = picture(command, now);
-        var noted = picture.farm().habits().zone();
-        // A farm that has noted no zone lives by this machine's.
-        var zone = noted.equals(ZoneId.of("UTC")) || noted.equals(ZoneOffset.UTC) ? ZoneId.systemDefault() : noted;
-        var sheet = DaySheet.of(picture, now.atZone(zone));
+        if (command.given("at").isPresent()) {
+            return say(
+                    command,
+                    TodayText.sheet(FarmCommands.ledger(command).asOf(now).picture(), now));
+        }
+        var data = command.data();
+        try (var store = data.read()) {
+            var head = store.head();
+            var kept = TodayAside.find(data, head);
+            var text = command.asksForJson() ? Optional.<String>empty() : kept.flatMap(k -> k.text(now));
+            if (text.isPresent()) {
+                command.out().print(text.get());
+                return Status.DONE;
+            }
+            var abridged = kept.flatMap(k -> k.picture(now));
+            if (kept.isPresent() && abridged.isPresent()) {
+                kept.get().withText(abridged.get(), now).keep(data, head);
+                return say(command, TodayText.sheet(abridged.get(), now));
+            }
+            var whole = Ledger.of(store.all()).picture();
+            // An entry that came while the book was read belongs to a later head.
+            TodayAside.of(whole, now)
+                    .keep(data, whole.entryCount() == head.count() ? head : store.head(whole.entryCount()));
+            return say(command, TodayText.sheet(whole, now));
+        }
+    }
+
+    private static int say(FarmCommand command, DaySheet sheet) {
         if (command.asksForJson()) {
             new JsonAnswers(command.out())
                     .write(Answer.of()
@@ -50,30 +67,10 @@ final class TodayCommand {
                             .with("overdue", tasks(sheet.overdue()))
                             .with("due", tasks(sheet.due()))
                             .with("coming", tasks(sheet.coming())));
-            return Status.DONE;
+        } else {
+            command.out().print(TodayText.of(sheet));
         }
-        var words = new TaskWords(Locale.ENGLISH);
-        command.out().println(DAY.format(sheet.now()));
-        if (sheet.overdue().isEmpty() && sheet.due().isEmpty()) {
-            command.out().println("  Nothing to do right now.");
-        }
-        lines(command, sheet.overdue(), words);
-        lines(command, sheet.due(), words);
-        sheet.comingByDay().forEach((day, coming) -> {
-            command.out().println(DAY.format(day));
-            lines(command, coming, words);
-        });
         return Status.DONE;
-    }
-
-    private static Picture picture(FarmCommand command, Instant now) {
-        if (command.given("at").isPresent()) {
-            return FarmCommands.ledger(command).asOf(now).picture();
-        }
-        var data = command.data();
-        try (var store = data.read()) {
-            return TodayAside.picture(data, store, now);
-        }
     }
 
     private static Instant at(FarmCommand command) {
@@ -86,13 +83,6 @@ final class TodayCommand {
         } catch (DateTimeException notAnInstant) {
             throw FarmCommands.refused("--at \"" + typed.get()
                     + "\" is not an instant. Nothing was done. Write it as 2027-05-01T12:00-05:00.");
-        }
-    }
-
-    private static void lines(FarmCommand command, List<Task> tasks, TaskWords words) {
-        for (var task : tasks) {
-            var mark = words.mark(task.urgency());
-            command.out().println("  " + words.sentence(task) + (mark.isEmpty() ? "" : " (" + mark + ")"));
         }
     }
 
