@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -26,6 +27,8 @@ import picocli.CommandLine.Model.OptionSpec;
 final class ServeCommands {
     private static final OptionSpec PORT =
             FarmCommand.option("port", "PORT", "0 for any free one; 4747 where not given");
+
+    private static final Duration LONGEST_CLOSING = Duration.ofSeconds(5);
 
     private ServeCommands() {}
 
@@ -108,20 +111,17 @@ final class ServeCommands {
             command.out().println(about + " Stop it with Ctrl and C.");
             command.out().flush();
             var stop = new CountDownLatch(1);
-            var done = new CountDownLatch(1);
+            var open = Thread.currentThread();
+            // The JVM waits until the desk and the book are closed, and a throw-away folder is thrown away.
             Runtime.getRuntime().addShutdownHook(new Thread(() -> {
                 stop.countDown();
                 try {
-                    done.await(5, java.util.concurrent.TimeUnit.SECONDS);
+                    open.join(LONGEST_CLOSING);
                 } catch (InterruptedException hurried) {
                     Thread.currentThread().interrupt();
                 }
             }));
-            try {
-                stop.await();
-            } finally {
-                done.countDown();
-            }
+            stop.await();
             return Status.DONE;
         } catch (DeskNotOpened taken) {
             throw FarmCommands.refused(String.valueOf(taken.getMessage()));
