@@ -99,6 +99,7 @@ final class ServeCommands {
         }
         var setup = FarmDesk.setup(
                 store,
+                store.people(),
                 EntryCodec::write,
                 EntryCodec::version,
                 InstantSource.system(),

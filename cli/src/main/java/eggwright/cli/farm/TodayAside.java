@@ -83,7 +83,7 @@ record TodayAside(Instant from, Instant textFrom, Instant textUntil, String text
                 from,
                 start,
                 TodayText.hasZone(picture) ? sheet.readsTheSameUntil().toInstant() : start,
-                TodayText.of(sheet),
+                TodayText.of(picture, sheet),
                 pictureBytes);
     }
 

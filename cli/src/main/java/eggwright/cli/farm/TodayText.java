@@ -1,23 +1,16 @@
 package eggwright.cli.farm;
 
 import eggwright.book.picture.Picture;
-import eggwright.desk.farm.TaskWords;
 import eggwright.today.DaySheet;
-import eggwright.today.task.Task;
+import eggwright.today.eggroom.EggRoomSheet;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.List;
-import java.util.Locale;
 
 /** The day sheet as it is read in a terminal. */
 final class TodayText {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
-
-    private final StringBuilder text = new StringBuilder();
-    private final TaskWords words = new TaskWords(Locale.ENGLISH);
-
     private TodayText() {}
 
     /** The sheet of a picture; a farm that has noted no zone lives by this machine's. */
@@ -32,29 +25,11 @@ final class TodayText {
         return !noted.equals(ZoneId.of("UTC")) && !noted.equals(ZoneOffset.UTC);
     }
 
-    static String of(DaySheet sheet) {
-        var text = new TodayText();
-        text.line(DAY.format(sheet.now()));
-        if (sheet.overdue().isEmpty() && sheet.due().isEmpty()) {
-            text.line("  Nothing to do right now.");
+    static String of(Picture picture, DaySheet sheet) {
+        var text = new StringWriter();
+        try (var out = new PrintWriter(text)) {
+            TodayLines.write(out, sheet, EggRoomSheet.of(picture, sheet.now()));
         }
-        text.lines(sheet.overdue());
-        text.lines(sheet.due());
-        sheet.comingByDay().forEach((day, coming) -> {
-            text.line(DAY.format(day));
-            text.lines(coming);
-        });
-        return text.text.toString();
-    }
-
-    private void lines(List<Task> tasks) {
-        for (var task : tasks) {
-            var mark = words.mark(task.urgency());
-            line("  " + words.sentence(task) + (mark.isEmpty() ? "" : " (" + mark + ")"));
-        }
-    }
-
-    private void line(String line) {
-        text.append(line).append(System.lineSeparator());
+        return text.toString();
     }
 }

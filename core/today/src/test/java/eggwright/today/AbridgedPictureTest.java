@@ -9,6 +9,7 @@ import eggwright.invented.truth.ShippedTruths;
 import eggwright.invented.truth.Truth;
 import eggwright.invented.truth.TruthReading;
 import eggwright.invented.truth.TruthText;
+import eggwright.today.eggroom.EggRoomSheet;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.Month;
@@ -60,6 +61,7 @@ class AbridgedPictureTest {
                 var sheet = DaySheet.of(whole, now);
                 tasks += sheet.due().size();
                 assertEquals(sheet, DaySheet.of(abridged.picture(), now), () -> world + ", " + at + ", " + later);
+                assertEquals(EggRoomSheet.of(whole, now), EggRoomSheet.of(abridged.picture(), now));
             }
         }
         assertTrue(tasks > 100, "Days with work were looked at: " + tasks);

@@ -5,13 +5,19 @@ import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.Payload;
 import eggwright.book.name.DeviceName;
 import eggwright.book.picture.Picture;
+import eggwright.book.store.BuyerStore;
 import eggwright.book.store.EntryStore;
 import eggwright.desk.Setup;
+import eggwright.desk.candler.CandlerPages;
 import eggwright.desk.ledger.BookPages;
 import eggwright.desk.ledger.DoubtWords;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
+import eggwright.desk.people.PeoplePages;
+import eggwright.desk.rate.RateBook;
+import eggwright.desk.rate.RatePages;
+import eggwright.desk.today.TodayPages;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -30,17 +36,19 @@ public final class FarmDesk {
     /** The desk of a farm, with nobody watching. */
     public static Setup setup(
             EntryStore store,
+            BuyerStore buyers,
             Function<Entry, String> writer,
             ToIntFunction<Payload> versions,
             InstantSource clock,
             RandomGenerator random,
             ZoneId here,
             int port) {
-        return setup(store, writer, versions, clock, random, here, port, picture -> {});
+        return setup(store, buyers, writer, versions, clock, random, here, port, picture -> {});
     }
 
     /**
      * @param store the open book; stays open as long as the desk
+     * @param buyers names behind buyer numbers, of the same book
      * @param writer entries as they are written
      * @param versions the version in which a payload is written
      * @param here this machine's time zone; noted as the farm's where the book holds none, since without it every hour on
@@ -50,6 +58,7 @@ public final class FarmDesk {
      */
     public static Setup setup(
             EntryStore store,
+            BuyerStore buyers,
             Function<Entry, String> writer,
             ToIntFunction<Payload> versions,
             InstantSource clock,
@@ -63,6 +72,7 @@ public final class FarmDesk {
         book.showTo(now -> watcher.accept(now.picture()));
         var doubts = new DoubtWords(LANGUAGE);
         var chicks = new Chicks(book);
+        var rates = new RateBook(book);
         return new Setup(
                 () -> {
                     var name = book.picture().farm().habits().farmName();
@@ -71,12 +81,16 @@ public final class FarmDesk {
                 LANGUAGE,
                 port,
                 List.of(
-                        new TodayPages(book, chicks),
+                        new TodayPages(book, (set, visit) -> chicks.range(set, Shown.words(visit))),
                         new SetPages(book, chicks),
+                        new ForeseenPages(book),
                         new EggRoomPages(book),
-                        new PenPages(book),
+                        new PenPages(book, rates),
+                        new RatePages(book, rates),
+                        new CandlerPages(book),
                         new SettingPages(book),
-                        new NotePages(book, device, doubts::say),
+                        new NotePages(book, buyers, device, doubts::say),
+                        new PeoplePages(book, buyers),
                         new MachinePages(book),
                         new BookPages(book)));
     }

@@ -59,7 +59,8 @@ final class SettingPages implements Pages {
                 words.say("settings.lead"),
                 List.of(
                         new Link("/notes/farm-habits", words.say("settings.habits")),
-                        new Link("/notes/species-override", words.say("settings.own"))),
+                        new Link("/notes/species-override", words.say("settings.own")),
+                        new Link("/settings/people", words.say("settings.people"))),
                 List.of(),
                 List.of(
                         new Sheet(
