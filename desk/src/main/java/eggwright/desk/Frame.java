@@ -1,7 +1,10 @@
 package eggwright.desk;
 
 import eggwright.desk.assets.Assets;
+import eggwright.desk.who.Role;
+import eggwright.desk.who.Visitor;
 import eggwright.desk.words.Words;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -9,9 +12,10 @@ import java.util.Locale;
  *
  * @param farm its name
  * @param look of this browser
+ * @param visitor who sees it
  * @param path that this page was asked for under; where the choice of look comes back to
  */
-public record Frame(String farm, Look look, String path, Words words, Assets assets) {
+public record Frame(String farm, Look look, Visitor visitor, String path, Words words, Assets assets) {
     /** A text of the frame itself. */
     public String say(String key, Object... arguments) {
         return words.say(key, arguments);
@@ -24,6 +28,15 @@ public record Frame(String farm, Look look, String path, Words words, Assets ass
 
     public Locale language() {
         return words.language();
+    }
+
+    /** Those of the places that this visitor may go to. */
+    public List<Place> open(List<Place> places) {
+        return visitor.role()
+                .map(role -> places.stream()
+                        .filter(place -> place != Place.NOTES || role != Role.LOOKER)
+                        .toList())
+                .orElseGet(List::of);
     }
 
     /** The name of a place. */

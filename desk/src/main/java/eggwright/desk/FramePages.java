@@ -1,10 +1,12 @@
 package eggwright.desk;
 
+import eggwright.desk.who.May;
+
 /** The one form of the frame itself: how the pages are coloured. */
 final class FramePages implements Pages {
     @Override
     public void addTo(Routes routes) {
-        routes.write("/look", FramePages::choose);
+        routes.write("/look", May.ANYBODY, FramePages::choose);
     }
 
     private static Answer choose(Visit visit) {

@@ -1,24 +1,54 @@
 package eggwright.desk;
 
+import eggwright.desk.assets.Assets;
+import eggwright.desk.who.May;
 import io.javalin.config.RoutesConfig;
+import java.util.function.BiConsumer;
 
-/** Hands each feature's routes to the server. */
+/** Hands each feature's routes to the server, and tells who may use them. */
 final class JavalinRoutes implements Routes {
     private final RoutesConfig routes;
     private final Speaker speaker;
+    private final BiConsumer<String, May> added;
 
-    JavalinRoutes(RoutesConfig routes, Speaker speaker) {
+    /** @param added told of each route, as {@code GET /sets/{set}} */
+    JavalinRoutes(RoutesConfig routes, Speaker speaker, BiConsumer<String, May> added) {
         this.routes = routes;
         this.speaker = speaker;
+        this.added = added;
     }
 
     @Override
-    public void read(String path, Route route) {
-        routes.get(path, ctx -> speaker.give(ctx, route));
+    public void read(String path, May may, Route route) {
+        added.accept("GET " + path, may);
+        routes.get(path, ctx -> speaker.give(ctx, may, route));
     }
 
     @Override
-    public void write(String path, Route route) {
-        routes.post(path, ctx -> speaker.give(ctx, route));
+    public void write(String path, May may, Route route) {
+        added.accept("POST " + path, may);
+        routes.post(path, ctx -> speaker.give(ctx, may, route));
+    }
+
+    @Override
+    public void tell(String path, May may, Route route) {
+        read(ofApi(path), may, route);
+    }
+
+    @Override
+    public void take(String path, May may, Route route) {
+        write(ofApi(path), may, route);
+    }
+
+    private static String ofApi(String path) {
+        if (!path.startsWith(API)) {
+            throw new IllegalArgumentException("What scripts ask is under " + API + ", and not at " + path);
+        }
+        return path;
+    }
+
+    @Override
+    public Assets assets() {
+        return speaker.assets();
     }
 }

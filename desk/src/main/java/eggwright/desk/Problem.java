@@ -1,4 +1,29 @@
 package eggwright.desk;
 
-/** Shown instead of a page: what happened, what was kept, what to do. */
-public record Problem(String title, String happened, String doNext) {}
+/**
+ * Shown instead of a page: what happened, what was kept, what to do.
+ *
+ * @param onward where to do it
+ * @param onwardLabel what stands on the way there
+ */
+public record Problem(String title, String happened, String doNext, String onward, String onwardLabel) {
+    /** The same for a script, which shows it to a person. */
+    String json() {
+        return "{\"title\":" + quoted(title) + ",\"happened\":" + quoted(happened) + ",\"doNext\":" + quoted(doNext)
+                + "}";
+    }
+
+    private static String quoted(String text) {
+        var out = new StringBuilder("\"");
+        text.chars().forEach(sign -> {
+            if (sign == '"' || sign == '\\') {
+                out.append('\\').append((char) sign);
+            } else if (sign < ' ') {
+                out.append(String.format("\\u%04x", sign));
+            } else {
+                out.append((char) sign);
+            }
+        });
+        return out.append('"').toString();
+    }
+}

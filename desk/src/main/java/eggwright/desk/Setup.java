@@ -9,11 +9,17 @@ import java.util.function.Supplier;
  *
  * @param farm its name, asked again for each page, since it may be changed
  * @param language of the texts
- * @param port to listen on; 0 takes any that is free
+ * @param port to listen on for this machine itself; 0 takes any that is free
+ * @param reach who else can reach it
  * @param pages of all features
  */
-public record Setup(Supplier<String> farm, Locale language, int port, List<Pages> pages) {
+public record Setup(Supplier<String> farm, Locale language, int port, Reach reach, List<Pages> pages) {
     public Setup {
         pages = List.copyOf(pages);
+    }
+
+    /** For this machine only. */
+    public Setup(Supplier<String> farm, Locale language, int port, List<Pages> pages) {
+        this(farm, language, port, new Reach.ThisMachine(), pages);
     }
 }

@@ -8,12 +8,20 @@ import eggwright.desk.door.Headers;
 import eggwright.desk.door.Knock;
 import eggwright.desk.door.Verdict;
 import eggwright.desk.form.Typed;
+import eggwright.desk.joining.Devices;
+import eggwright.desk.network.Lan;
+import eggwright.desk.who.May;
+import eggwright.desk.who.Role;
+import eggwright.desk.who.Visitor;
 import eggwright.desk.words.Words;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.net.URLEncoder;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.slf4j.Logger;
@@ -26,36 +34,110 @@ final class Speaker {
     private final Setup setup;
     private final Painter painter;
     private final Assets assets;
+    private final OpenSpeaker inTheOpen;
+
+    /** The doors of a desk; one that is not on the network has the same twice. */
+    record Doors(Door thisMachine, Door network) {}
 
     Speaker(Setup setup, Painter painter, Assets assets) {
         this.setup = setup;
         this.painter = painter;
         this.assets = assets;
+        this.inTheOpen = new OpenSpeaker(setup, painter, assets);
     }
 
-    void atTheDoor(Context ctx, Door door) {
-        Headers.ALWAYS.forEach(ctx::header);
-        var length = ctx.req().getContentLengthLong();
-        var knock = new Knock(
-                ctx.req().getMethod(),
-                Optional.ofNullable(ctx.header("Host")),
-                Optional.ofNullable(ctx.header("Origin")),
-                Optional.ofNullable(ctx.header("Sec-Fetch-Site")),
-                length < 0 ? Optional.empty() : Optional.of(length));
-        switch (door.judge(knock)) {
+    /** Whatever is not stopped here goes on to its route, which asks who may use it. */
+    void atTheDoor(Context ctx, Doors doors) {
+        switch (Listening.of(ctx, setup.reach())) {
+            case THIS_MACHINE -> {
+                Headers.ALWAYS.forEach(ctx::header);
+                judge(ctx, doors.thisMachine());
+            }
+            case NETWORK -> {
+                Headers.ALWAYS.forEach(ctx::header);
+                if (doors.network().judge(knock(ctx)) instanceof Verdict.Refused(var why)
+                        && why == Verdict.Reason.OTHER_NAME) {
+                    inTheOpen.steps(ctx, lan(), why.status());
+                    ctx.skipRemainingHandlers();
+                } else {
+                    ctx.header("Strict-Transport-Security", Headers.ONLY_HTTPS);
+                    judge(ctx, doors.network());
+                }
+            }
+            case IN_THE_OPEN -> {
+                inTheOpen.answer(ctx, lan());
+                ctx.skipRemainingHandlers();
+            }
+        }
+    }
+
+    private Lan lan() {
+        return switch (setup.reach()) {
+            case Reach.Network(var lan) -> lan;
+            case Reach.ThisMachine only -> throw new IllegalStateException("This desk is not on the network");
+        };
+    }
+
+    private static void judge(Context ctx, Door door) {
+        switch (door.judge(knock(ctx))) {
             case Verdict.Pass() -> {}
             case Verdict.Refused(var why) -> throw new HttpResponseException(why.status());
         }
     }
 
-    void give(Context ctx, Route route) throws IOException {
+    private static Knock knock(Context ctx) {
+        var length = ctx.req().getContentLengthLong();
+        return new Knock(
+                ctx.req().getMethod(),
+                ctx.path(),
+                Optional.ofNullable(ctx.header("Host")),
+                Optional.ofNullable(ctx.header("Origin")),
+                Optional.ofNullable(ctx.header("Sec-Fetch-Site")),
+                Optional.ofNullable(ctx.header("Content-Type")),
+                length < 0 ? Optional.empty() : Optional.of(length));
+    }
+
+    /** Who asks. On the network a token says it, and the owner's goes before the device's. */
+    private Visitor visitor(Context ctx) {
+        return switch (Listening.of(ctx, setup.reach())) {
+            case THIS_MACHINE -> new Visitor.ThisMachine();
+            case IN_THE_OPEN -> new Visitor.Nobody();
+            case NETWORK -> {
+                for (var pass : List.of(Pass.OWNER, Pass.DEVICE)) {
+                    var token = ctx.cookie(pass.cookie());
+                    if (token != null) {
+                        var known = lan().devices().known(token);
+                        if (known.cookie() == Devices.Cookie.TO_BE_RENEWED) {
+                            ctx.res().addHeader("Set-Cookie", pass.keeping(token));
+                        }
+                        if (!(known.visitor() instanceof Visitor.Nobody)) {
+                            yield known.visitor();
+                        }
+                    }
+                }
+                yield new Visitor.Nobody();
+            }
+        };
+    }
+
+    void give(Context ctx, May may, Route route) throws IOException {
+        var visitor = visitor(ctx);
+        if (!may.lets(visitor)) {
+            turnAway(ctx, visitor);
+            return;
+        }
+        var writes = ctx.req().getMethod().equals("POST");
+        var ofScript = isOfScript(ctx);
         var visit = new Visit(
+                visitor,
                 ctx.path(),
                 ctx.pathParamMap(),
                 new Typed(ctx.queryParamMap()),
-                new Typed(ctx.req().getMethod().equals("POST") ? ctx.formParamMap() : Map.of()),
+                new Typed(writes && !ofScript ? ctx.formParamMap() : Map.of()),
+                writes && ofScript ? text(ctx.bodyAsBytes()) : "",
                 look(ctx),
-                setup.language());
+                setup.language(),
+                String.valueOf(ctx.req().getRemoteAddr()));
         // A form that was open when the colours were chosen comes back with them, and with all that was typed.
         visit.typed().one(Look.FIELD).flatMap(Look::of).ifPresent(chosen -> wear(ctx, chosen));
         switch (route.answer(visit)) {
@@ -65,7 +147,18 @@ final class Speaker {
                 wear(ctx, look);
                 onward(ctx, path);
             }
+            case Answer.CameIn(var pass, var token, var path) -> {
+                ctx.res().addHeader("Set-Cookie", pass.keeping(token));
+                onward(ctx, path);
+            }
+            case Answer.WentOut(var pass, var path) -> {
+                ctx.res().addHeader("Set-Cookie", pass.forgetting());
+                onward(ctx, path);
+            }
+            case Answer.NotYours() -> turnAway(ctx, visitor);
             case Answer.NotThere(var what) -> notThere(ctx, what);
+            case Answer.Json(var status, var text) -> json(ctx, status, text);
+            case Answer.Plain(var type, var text) -> ctx.contentType(type).result(text);
             case Answer.Download(var name, var type, var body) -> {
                 ctx.contentType(type);
                 ctx.header(
@@ -75,6 +168,58 @@ final class Speaker {
                 body.writeTo(ctx.outputStream());
             }
         }
+    }
+
+    private void turnAway(Context ctx, Visitor visitor) {
+        var words = words();
+        visitor.role()
+                .ifPresentOrElse(
+                        role -> show(
+                                ctx,
+                                page(
+                                        403,
+                                        words.say("notYours.title"),
+                                        words.say(role == Role.LOOKER ? "notYours.looker" : "notYours.hand"),
+                                        words.say("notYours.next"))),
+                        () -> {
+                            if (cameFromElsewhere(ctx)) {
+                                ctx.header("Refresh", "0; url=" + asked(ctx));
+                            }
+                            ctx.header("WWW-Authenticate", "Device");
+                            problem(ctx, 401);
+                        });
+    }
+
+    /**
+     * A phone's camera opens a code as if another site had, and then the browser holds the cookie back. Asked again by the
+     * page itself, it gives it; so this happens at most once.
+     */
+    private static boolean cameFromElsewhere(Context ctx) {
+        return ctx.req().getMethod().equals("GET")
+                && !isOfScript(ctx)
+                && "cross-site".equals(ctx.header("Sec-Fetch-Site"))
+                && "navigate".equals(ctx.header("Sec-Fetch-Mode"));
+    }
+
+    private static boolean isOfScript(Context ctx) {
+        return ctx.path().startsWith(Routes.API);
+    }
+
+    /** What is not UTF-8 is refused rather than mended, for an entry is kept as it was received. */
+    private static String text(byte[] bytes) {
+        try {
+            return UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException notText) {
+            throw new HttpResponseException(400);
+        }
+    }
+
+    private static void json(Context ctx, int status, String text) {
+        ctx.status(status).contentType("application/json; charset=utf-8").result(text);
+    }
+
+    Assets assets() {
+        return assets;
     }
 
     void asset(Context ctx) {
@@ -142,12 +287,20 @@ final class Speaker {
         show(ctx, page(404, words.say("problem.404.title"), happened, words.say("problem.404.next")));
     }
 
-    private static Answer.Page page(int status, String title, String happened, String next) {
-        return new Answer.Page(status, "problem/page.jte", new Problem(title, happened, next));
+    private Answer.Page page(int status, String title, String happened, String next) {
+        var joins = status == 401;
+        return new Answer.Page(
+                status,
+                "problem/page.jte",
+                new Problem(title, happened, next, joins ? "/join" : "/", words().say(joins ? "join" : "back")));
     }
 
     private void show(Context ctx, Answer.Page page) {
-        var frame = new Frame(setup.farm().get(), look(ctx), asked(ctx), words(), assets);
+        if (page.page() instanceof Problem problem && isOfScript(ctx)) {
+            json(ctx, page.status(), problem.json());
+            return;
+        }
+        var frame = new Frame(setup.farm().get(), look(ctx), visitor(ctx), asked(ctx), words(), assets);
         ctx.status(page.status()).contentType("text/html; charset=utf-8").result(painter.paint(page, frame));
     }
 
@@ -170,7 +323,8 @@ final class Speaker {
         ctx.res()
                 .setHeader(
                         "Set-Cookie",
-                        Look.COOKIE + "=" + look.word() + "; Path=/; Max-Age=34560000; SameSite=Strict; HttpOnly");
+                        Look.COOKIE + "=" + look.word() + "; Path=/; Max-Age=34560000; SameSite=Strict; HttpOnly"
+                                + (ctx.req().isSecure() ? "; Secure" : ""));
         ctx.attribute(Look.COOKIE, look);
     }
 

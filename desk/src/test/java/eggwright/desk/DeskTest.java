@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.desk.door.Headers;
+import eggwright.desk.who.May;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -27,21 +29,33 @@ final class DeskTest {
     @BeforeAll
     static void openTheDesk() {
         Pages pages = routes -> {
-            routes.read("/sets/{set}", visit -> Answer.notThere("set " + visit.at("set")));
-            routes.read("/broken", visit -> {
+            routes.read("/sets/{set}", May.READ, visit -> Answer.notThere("set " + visit.at("set")));
+            routes.read("/broken", May.READ, visit -> {
                 throw new IllegalStateException(SECRET);
             });
-            routes.read("/gravely-broken", visit -> {
+            routes.read("/gravely-broken", May.READ, visit -> {
                 throw new StackOverflowError(SECRET);
             });
             routes.read(
                     "/book.txt",
+                    May.READ,
                     visit -> new Answer.Download(
                             "the book.txt",
                             "text/plain; charset=utf-8",
                             out -> out.write("14 sets".getBytes(StandardCharsets.UTF_8))));
+            routes.tell("/api/now", May.READ, visit -> Answer.json("{}"));
+            routes.take(
+                    "/api/entries",
+                    May.NOTE,
+                    visit -> new Answer.Json(200, visit.body() + visit.visitor().device()));
+            routes.read(
+                    "/lamp-worker.js",
+                    May.READ,
+                    visit -> Answer.script("// " + routes.assets().url("css/base.css")));
             routes.write(
-                    "/notes", visit -> Answer.onward("/sets/" + visit.typed().text("set")));
+                    "/notes",
+                    May.NOTE,
+                    visit -> Answer.onward("/sets/" + visit.typed().text("set")));
         };
         desk = Desk.open(new Setup(() -> "Larkfield <Farm>", Locale.ENGLISH, 0, List.of(pages)));
         port = desk.address().getPort();
@@ -133,6 +147,48 @@ final class DeskTest {
 
         assertEquals(413, answer.status());
         assertTrue(answer.body().contains("at most 1 MB"), answer.body());
+    }
+
+    @Test
+    void aScript_sendsJsonAndGetsJson_evenWhenItIsRefused() throws IOException {
+        var own = Map.of("Origin", own(), "Content-Type", "application/json");
+        var kept = PlainHttp.ask(port, "POST", "/api/entries", own, "{\"eggs\":54,\"by\":\"Zoë\"} ");
+        assertEquals(200, kept.status());
+        assertEquals("{\"eggs\":54,\"by\":\"Zoë\"} desk", kept.body());
+        assertEquals(
+                "application/json;charset=utf-8", kept.header("Content-Type").replace(" ", ""));
+
+        var refused = PlainHttp.ask(port, "POST", "/api/entries", Map.of("Origin", own()), "eggs=54");
+        assertEquals(415, refused.status());
+        assertTrue(refused.body().startsWith("{\"title\":\"This was sent in another form\""), refused.body());
+        assertEquals(404, ask("GET", "/api/nothing", Map.of()).status());
+        assertTrue(ask("GET", "/api/nothing", Map.of()).body().startsWith("{"));
+    }
+
+    @Test
+    void aBatch_mayBeLongerThanAForm_butHasItsEnd() throws IOException {
+        var own = Map.of("Origin", own(), "Content-Type", "application/json");
+        var long3MB = "\"" + "e".repeat(3 << 20) + "\"";
+        assertEquals(
+                200, PlainHttp.ask(port, "POST", "/api/entries", own, long3MB).status());
+        var length = new java.util.HashMap<>(own);
+        length.put("Content-Length", Long.toString(Desk.LONGEST_BATCH_BYTES + 1));
+        assertEquals(
+                413, PlainHttp.ask(port, "POST", "/api/entries", length, "").status());
+    }
+
+    @Test
+    void aWorker_comesAsAScript_thatKnowsTheAssets() throws IOException {
+        var worker = ask("GET", "/lamp-worker.js", Map.of());
+        assertEquals(
+                "text/javascript;charset=utf-8", worker.header("Content-Type").replace(" ", ""));
+        assertTrue(worker.body().startsWith("// /assets/css/base."), worker.body());
+        assertEquals("private, no-cache", worker.header("Cache-Control"));
+    }
+
+    @Test
+    void aRoute_withoutRoles_cannotBeAdded() {
+        assertThrows(IllegalArgumentException.class, () -> new May.Roles(Set.of()));
     }
 
     @Test

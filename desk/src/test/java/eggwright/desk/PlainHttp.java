@@ -5,11 +5,11 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.net.InetAddress;
-import java.net.Socket;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import javax.net.SocketFactory;
 
 /** One request over a socket of its own. Clients of the library set Host and Origin themselves; here they are chosen. */
 public final class PlainHttp {
@@ -24,6 +24,13 @@ public final class PlainHttp {
 
     public static Answer ask(int port, String method, String path, Map<String, String> headers, String form)
             throws IOException {
+        return ask(SocketFactory.getDefault(), port, method, path, headers, form);
+    }
+
+    /** The same, over the sockets of a factory, as one that trusts an authority. */
+    public static Answer ask(
+            SocketFactory sockets, int port, String method, String path, Map<String, String> headers, String form)
+            throws IOException {
         var all = new LinkedHashMap<String, String>();
         all.put("Host", "127.0.0.1:" + port);
         all.put("Connection", "close");
@@ -32,7 +39,7 @@ public final class PlainHttp {
             all.put("Content-Length", Integer.toString(form.getBytes(UTF_8).length));
         }
         all.putAll(headers);
-        try (var socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+        try (var socket = sockets.createSocket(InetAddress.getLoopbackAddress(), port)) {
             var request = new StringBuilder(method + " " + path + " HTTP/1.1\r\n");
             all.forEach((name, value) ->
                     request.append(name).append(": ").append(value).append("\r\n"));
@@ -48,9 +55,10 @@ public final class PlainHttp {
         var headers = new LinkedHashMap<String, String>();
         Arrays.stream(lines).skip(1).forEach(line -> {
             var colon = line.indexOf(':');
-            headers.put(
+            headers.merge(
                     line.substring(0, colon).toLowerCase(Locale.ROOT),
-                    line.substring(colon + 1).strip());
+                    line.substring(colon + 1).strip(),
+                    (one, more) -> one + "\n" + more);
         });
         var body = new String(Arrays.copyOfRange(bytes, end + 4, bytes.length), UTF_8);
         return new Answer(Integer.parseInt(lines[0].split(" ", -1)[1]), headers, body);

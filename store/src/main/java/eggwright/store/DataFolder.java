@@ -60,7 +60,7 @@ public final class DataFolder {
 
     static SqliteEntryStore reading(Path file) {
         int version = BookFile.version(file);
-        if (version < Migrations.VERSION) {
+        if (version < Migrations.OLDEST_READ) {
             throw new StoreFault(
                     Why.OLDER_BOOK,
                     file + " was made by an older Eggwright (version " + version

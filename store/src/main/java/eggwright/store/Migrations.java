@@ -12,10 +12,13 @@ import java.util.List;
  * the number it leads to. A file is never edited once released.
  */
 final class Migrations {
-    private static final List<String> FILES = List.of("0001_book.sql");
+    private static final List<String> FILES = List.of("0001_book.sql", "0002_devices.sql");
 
     /** Version of the tables that this program writes. */
     static final int VERSION = FILES.size();
+
+    /** The oldest version that can be read as it stands: its entries lie in the same tables. Backups are never rewritten. */
+    static final int OLDEST_READ = 1;
 
     private Migrations() {}
 

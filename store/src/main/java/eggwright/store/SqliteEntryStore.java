@@ -51,6 +51,11 @@ public final class SqliteEntryStore implements EntryStore {
         return new SettingStore(this);
     }
 
+    /** Who may use the desk from elsewhere. */
+    public DeviceStore devices() {
+        return new DeviceStore(this);
+    }
+
     @Override
     public Outcome append(Offered offered, Instant received) {
         return switch (appendAll(List.of(offered), received)) {

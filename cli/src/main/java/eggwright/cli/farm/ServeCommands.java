@@ -4,7 +4,11 @@ import eggwright.book.store.EntryStore;
 import eggwright.cli.voice.Status;
 import eggwright.desk.Desk;
 import eggwright.desk.DeskNotOpened;
+import eggwright.desk.Reach;
 import eggwright.desk.farm.FarmDesk;
+import eggwright.desk.joining.Devices;
+import eggwright.desk.network.Announcement;
+import eggwright.desk.network.Lan;
 import eggwright.invented.DemoSeason;
 import eggwright.store.DataFolder;
 import eggwright.store.SqliteEntryStore;
@@ -19,7 +23,9 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -35,18 +41,21 @@ final class ServeCommands {
     static CommandSpec serve() {
         return FarmCommand.of(
                 "serve",
-                "The desk on the farm's own book, for this machine only.",
-                "eggwright serve --data farm",
+                "The desk on the farm's own book; for this machine only, unless told otherwise.",
+                "eggwright serve --data farm --lan",
                 command -> {
                     try (var store = command.data().write()) {
+                        var devices = devices(store);
                         return open(
                                 command,
                                 command.data(),
                                 store,
+                                devices,
+                                LanOptions.read(command, store, devices),
                                 "The book is in " + command.data().path() + ".");
                     }
                 },
-                List.of(PORT));
+                Stream.concat(Stream.of(PORT), LanOptions.ALL.stream()).toList());
     }
 
     static CommandSpec demo() {
@@ -72,6 +81,8 @@ final class ServeCommands {
                             command,
                             data,
                             store,
+                            devices(store),
+                            Optional.empty(),
                             "This is an invented farm. What you note here is thrown away when you stop.");
                 }
             } finally {
@@ -91,7 +102,17 @@ final class ServeCommands {
         }
     }
 
-    private static int open(FarmCommand command, DataFolder data, SqliteEntryStore store, String about) {
+    private static Devices devices(SqliteEntryStore store) {
+        return new Devices(new StoredDevices(store.devices()), InstantSource.system(), new SecureRandom());
+    }
+
+    private static int open(
+            FarmCommand command,
+            DataFolder data,
+            SqliteEntryStore store,
+            Devices devices,
+            Optional<Lan> lan,
+            String about) {
         var port = command.given("port").orElse("4747");
         if (!port.matches("\\d{1,5}") || Integer.parseInt(port) > 65535) {
             throw FarmCommands.refused(
@@ -106,29 +127,46 @@ final class ServeCommands {
                 new SecureRandom(),
                 ZoneId.systemDefault(),
                 Integer.parseInt(port),
-                new TodayKeeper(data, store)::look);
+                new FarmDesk.Company(
+                        devices,
+                        lan.<Reach>map(Reach.Network::new).orElseGet(Reach.ThisMachine::new),
+                        new TodayKeeper(data, store)::look));
         try (var desk = Desk.open(setup)) {
             command.out().println("The desk is open at " + desk.address());
-            command.out().println(about + " Stop it with Ctrl and C.");
-            command.out().flush();
-            var stop = new CountDownLatch(1);
-            var open = Thread.currentThread();
-            // The JVM waits until the desk and the book are closed, and a throw-away folder is thrown away.
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-                stop.countDown();
-                try {
-                    open.join(LONGEST_CLOSING);
-                } catch (InterruptedException hurried) {
-                    Thread.currentThread().interrupt();
+            if (lan.isPresent()) {
+                try (var announcement = Announcement.of(lan.get())) {
+                    LanOptions.tell(command, lan.get(), announcement.trouble());
+                    return stay(command, about);
                 }
-            }));
-            stop.await();
-            return Status.DONE;
+            }
+            return stay(command, about);
         } catch (DeskNotOpened taken) {
             throw FarmCommands.refused(String.valueOf(taken.getMessage()));
+        }
+    }
+
+    /**
+     * Until it is stopped from outside; then the machine waits until the desk and the book are closed, and a throw-away
+     * folder is thrown away.
+     */
+    private static int stay(FarmCommand command, String about) {
+        command.out().println(about + " Stop it with Ctrl and C.");
+        command.out().flush();
+        var stop = new CountDownLatch(1);
+        var open = Thread.currentThread();
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            stop.countDown();
+            try {
+                open.join(LONGEST_CLOSING);
+            } catch (InterruptedException hurried) {
+                Thread.currentThread().interrupt();
+            }
+        }));
+        try {
+            stop.await();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            return Status.DONE;
         }
+        return Status.DONE;
     }
 }

@@ -56,6 +56,17 @@ public final class Assets {
                 .url();
     }
 
+    /**
+     * What stands in a file, for a page that has to be whole in itself.
+     *
+     * @throws IllegalArgumentException if there is no such file
+     */
+    public String text(String name) {
+        return find(name)
+                .map(named -> new String(named.asset().plain(), UTF_8))
+                .orElseThrow(() -> new IllegalArgumentException("There is no asset " + name));
+    }
+
     /** What is served under a name with its hash, as {@code css/base.3f9c01a27b.css}; empty where it is not there. */
     public Optional<Asset> served(String hashedName) {
         var match = HASHED_NAME.matcher(hashedName);

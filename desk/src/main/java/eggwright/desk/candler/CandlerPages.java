@@ -6,6 +6,7 @@ import eggwright.desk.Routes;
 import eggwright.desk.Visit;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.live.WorkedOut;
+import eggwright.desk.who.May;
 import eggwright.rates.candler.CandlerReport;
 import eggwright.today.schedule.FarmProfiles;
 import java.util.Set;
@@ -29,7 +30,7 @@ public final class CandlerPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read(PATH, this::all);
+        routes.read(PATH, May.READ, this::all);
     }
 
     private Answer all(Visit visit) {

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * Lets in what came to this machine under its own name, and writes only from the desk's own pages.
+ * Lets in what came under the desk's own name, and writes only from the desk's own pages.
  *
  * <p>The name is checked because a page elsewhere can point a name of its own at this machine and so read it (DNS
  * rebinding). A write has to carry the desk's own Origin, and where the browser says where it came from
@@ -15,18 +15,51 @@ import java.util.Set;
  */
 public final class Door {
     private static final Set<String> READS = Set.of("GET", "HEAD");
-    private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]");
+    private static final Set<String> THIS_MACHINE = Set.of("127.0.0.1", "localhost", "[::1]");
 
+    /** Where scripts send JSON. */
+    private static final String API = "/api/";
+
+    private final String scheme;
+    private final String usualPort;
+    private final Set<String> names;
     private final int port;
-    private final long longestBodyBytes;
+    private final long longestFormBytes;
+    private final long longestBatchBytes;
+
+    private Door(
+            String scheme,
+            String usualPort,
+            Set<String> names,
+            int port,
+            long longestFormBytes,
+            long longestBatchBytes) {
+        this.scheme = scheme;
+        this.usualPort = usualPort;
+        this.names = names;
+        this.port = port;
+        this.longestFormBytes = longestFormBytes;
+        this.longestBatchBytes = longestBatchBytes;
+    }
 
     /**
+     * The door to this machine itself, over http.
+     *
      * @param port that the desk listens on
-     * @param longestBodyBytes the longest form that is read
+     * @param longestFormBytes the longest form that is read
+     * @param longestBatchBytes the longest JSON that is read of a script
      */
-    public Door(int port, long longestBodyBytes) {
-        this.port = port;
-        this.longestBodyBytes = longestBodyBytes;
+    public static Door ofThisMachine(int port, long longestFormBytes, long longestBatchBytes) {
+        return new Door("http", "80", THIS_MACHINE, port, longestFormBytes, longestBatchBytes);
+    }
+
+    /**
+     * The door to the network, over https.
+     *
+     * @param name the one that the desk answers to
+     */
+    public static Door ofNetwork(String name, int port, long longestFormBytes, long longestBatchBytes) {
+        return new Door("https", "443", Set.of(name), port, longestFormBytes, longestBatchBytes);
     }
 
     public Verdict judge(Knock knock) {
@@ -44,7 +77,7 @@ public final class Door {
     }
 
     private Verdict judgeWrite(Knock knock, String host) {
-        var own = "http://" + host;
+        var own = scheme + "://" + host;
         var fromHere = knock.origin().map(o -> o.equalsIgnoreCase(own)).orElse(false);
         var saysSo = knock.fetchSite().map(s -> s.equals("same-origin")).orElse(true);
         if (!fromHere || !saysSo) {
@@ -53,14 +86,26 @@ public final class Door {
         if (knock.bodyBytes().isEmpty()) {
             return new Refused(Reason.LENGTH_UNSAID);
         }
-        return knock.bodyBytes().get() > longestBodyBytes ? new Refused(Reason.TOO_LARGE) : new Pass();
+        var ofScript = knock.path().startsWith(API);
+        if (ofScript != isJson(knock.type().orElse(""))) {
+            return new Refused(Reason.OTHER_KIND);
+        }
+        return knock.bodyBytes().get() > (ofScript ? longestBatchBytes : longestFormBytes)
+                ? new Refused(Reason.TOO_LARGE)
+                : new Pass();
+    }
+
+    /** A form of another site can be sent as text or as a form, but as JSON only with leave of the desk, which it never gives. */
+    private static boolean isJson(String type) {
+        var end = type.indexOf(';');
+        return (end < 0 ? type : type.substring(0, end)).strip().equalsIgnoreCase("application/json");
     }
 
     private boolean isOwn(String host) {
         var at = host.lastIndexOf(':');
         var hasPort = at > host.lastIndexOf(']');
         var name = hasPort ? host.substring(0, at) : host;
-        var saidPort = hasPort ? host.substring(at + 1) : "80";
-        return OWN_NAMES.contains(name) && saidPort.equals(Integer.toString(port));
+        var saidPort = hasPort ? host.substring(at + 1) : usualPort;
+        return names.contains(name) && saidPort.equals(Integer.toString(port));
     }
 }

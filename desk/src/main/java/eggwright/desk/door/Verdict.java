@@ -19,7 +19,9 @@ public sealed interface Verdict {
         /** A write that does not say how long it is. */
         LENGTH_UNSAID(411),
         /** A write longer than any form of this desk. */
-        TOO_LARGE(413);
+        TOO_LARGE(413),
+        /** A write of another kind than its address takes: a form where a script sends JSON, or the other way about. */
+        OTHER_KIND(415);
 
         private final int status;
 

@@ -14,6 +14,7 @@ import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.rates.Dimension;
 import eggwright.rates.eggroom.RejectRates;
+import eggwright.desk.who.May;
 import eggwright.units.Rate;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -29,7 +30,7 @@ final class EggRoomPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/egg-room", this::eggRoom);
+        routes.read("/egg-room", May.READ, this::eggRoom);
     }
 
     private Answer eggRoom(Visit visit) {

@@ -3,14 +3,19 @@ package eggwright.desk.farm;
 import eggwright.book.entry.Entry;
 import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.Payload;
-import eggwright.book.name.DeviceName;
 import eggwright.book.picture.Picture;
 import eggwright.book.store.BuyerStore;
 import eggwright.book.store.EntryStore;
+import eggwright.desk.Reach;
 import eggwright.desk.Setup;
 import eggwright.desk.candler.CandlerPages;
+import eggwright.desk.device.ArrivalPages;
+import eggwright.desk.device.DevicePages;
+import eggwright.desk.joining.Devices;
+import eggwright.desk.joining.DevicesInMemory;
 import eggwright.desk.ledger.BookPages;
 import eggwright.desk.ledger.DoubtWords;
+import eggwright.desk.link.LinkPages;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
@@ -18,12 +23,14 @@ import eggwright.desk.people.PeoplePages;
 import eggwright.desk.rate.RateBook;
 import eggwright.desk.rate.RatePages;
 import eggwright.desk.today.TodayPages;
+import eggwright.desk.who.Visitor;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 import java.util.random.RandomGenerator;
 
@@ -33,7 +40,16 @@ public final class FarmDesk {
 
     private FarmDesk() {}
 
-    /** The desk of a farm, with nobody watching. */
+    /**
+     * Who stands around the desk.
+     *
+     * @param devices that have joined
+     * @param reach who else can reach the desk
+     * @param watcher is shown each picture of the book; has to be quick
+     */
+    public record Company(Devices devices, Reach reach, Consumer<Picture> watcher) {}
+
+    /** A desk for this machine only, with nobody watching. */
     public static Setup setup(
             EntryStore store,
             BuyerStore buyers,
@@ -43,7 +59,9 @@ public final class FarmDesk {
             RandomGenerator random,
             ZoneId here,
             int port) {
-        return setup(store, buyers, writer, versions, clock, random, here, port, picture -> {});
+        var nobody = new Devices(new DevicesInMemory(), clock, random);
+        var company = new Company(nobody, new Reach.ThisMachine(), picture -> {});
+        return setup(store, buyers, writer, versions, clock, random, here, port, company);
     }
 
     /**
@@ -54,7 +72,6 @@ public final class FarmDesk {
      * @param here this machine's time zone; noted as the farm's where the book holds none, since without it every hour on
      *     the pages would be that of Greenwich
      * @param port 0 for any free one
-     * @param watcher is shown each picture of the book; has to be quick
      */
     public static Setup setup(
             EntryStore store,
@@ -65,21 +82,22 @@ public final class FarmDesk {
             RandomGenerator random,
             ZoneId here,
             int port,
-            Consumer<Picture> watcher) {
+            Company company) {
         var book = new LiveBook(store, writer, versions, clock, random);
-        var device = new DeviceName("desk");
-        noteZone(book, clock, here, device);
-        book.showTo(now -> watcher.accept(now.picture()));
+        noteZone(book, clock, here);
+        book.showTo(now -> company.watcher().accept(now.picture()));
         var doubts = new DoubtWords(LANGUAGE);
         var chicks = new Chicks(book);
         var rates = new RateBook(book);
+        Supplier<String> farm = () -> {
+            var name = book.picture().farm().habits().farmName();
+            return name.isEmpty() ? "Eggwright" : name;
+        };
         return new Setup(
-                () -> {
-                    var name = book.picture().farm().habits().farmName();
-                    return name.isEmpty() ? "Eggwright" : name;
-                },
+                farm,
                 LANGUAGE,
                 port,
+                company.reach(),
                 List.of(
                         new TodayPages(book, (set, visit) -> chicks.range(set, Shown.words(visit))),
                         new SetPages(book, chicks),
@@ -89,13 +107,16 @@ public final class FarmDesk {
                         new RatePages(book, rates),
                         new CandlerPages(book),
                         new SettingPages(book),
-                        new NotePages(book, buyers, device, doubts::say),
+                        new NotePages(book, buyers, doubts::say),
                         new PeoplePages(book, buyers),
                         new MachinePages(book),
-                        new BookPages(book)));
+                        new BookPages(book),
+                        new LinkPages(book, company.reach()),
+                        new ArrivalPages(company.devices()),
+                        new DevicePages(company.devices(), company.reach(), farm, book::time)));
     }
 
-    private static void noteZone(LiveBook book, InstantSource clock, ZoneId here, DeviceName device) {
+    private static void noteZone(LiveBook book, InstantSource clock, ZoneId here) {
         var noted = book.ask(ledger -> ledger.inOrder().stream()
                 .anyMatch(e -> e.payload() instanceof HabitsNoted habits && habits.timeZone() != null));
         if (!noted) {
@@ -105,7 +126,7 @@ public final class FarmDesk {
                     clock.instant().atZone(here).toOffsetDateTime(),
                     zone,
                     LiveBook.nobodyNamed(),
-                    device);
+                    Visitor.DESK);
         }
     }
 }

@@ -15,6 +15,7 @@ import eggwright.desk.picture.ForecastBand.Point;
 import eggwright.desk.picture.ForecastBand.Truth;
 import eggwright.desk.picture.Numbers;
 import eggwright.desk.words.Words;
+import eggwright.desk.who.May;
 import eggwright.forecast.SetForecast;
 import eggwright.rates.account.AccountLines;
 import eggwright.units.OutOfRange;
@@ -42,7 +43,7 @@ final class ForeseenPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/sets/{set}/forecast", this::one);
+        routes.read("/sets/{set}/forecast", May.READ, this::one);
     }
 
     private Answer one(Visit visit) {

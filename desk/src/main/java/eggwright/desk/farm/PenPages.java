@@ -12,6 +12,7 @@ import eggwright.desk.live.LiveBook;
 import eggwright.desk.picture.Picture;
 import eggwright.desk.rate.RateBook;
 import eggwright.desk.rate.RatePages;
+import eggwright.desk.who.May;
 import eggwright.desk.words.Days;
 import eggwright.rates.Dimension;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ final class PenPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/pens", this::pens);
+        routes.read("/pens", May.READ, this::pens);
     }
 
     private Answer pens(Visit visit) {

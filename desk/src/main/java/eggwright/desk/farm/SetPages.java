@@ -12,6 +12,7 @@ import eggwright.desk.farm.LedgerPage.Cell;
 import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.live.LiveBook;
+import eggwright.desk.who.May;
 import eggwright.desk.words.Days;
 import eggwright.rates.Dimension;
 import eggwright.rates.GroupRates;
@@ -34,8 +35,8 @@ final class SetPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/sets", this::sets);
-        routes.read("/sets/{set}", this::set);
+        routes.read("/sets", May.READ, this::sets);
+        routes.read("/sets/{set}", May.READ, this::set);
     }
 
     private Answer sets(Visit visit) {

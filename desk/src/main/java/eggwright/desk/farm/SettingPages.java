@@ -9,6 +9,7 @@ import eggwright.desk.farm.LedgerPage.Cell;
 import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.live.LiveBook;
+import eggwright.desk.who.May;
 import eggwright.trade.Species;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ final class SettingPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/settings", this::settings);
+        routes.read("/settings", May.READ, this::settings);
     }
 
     private Answer settings(Visit visit) {
@@ -57,10 +58,13 @@ final class SettingPages implements Pages {
                 Place.SETTINGS,
                 words.say("settings.title"),
                 words.say("settings.lead"),
-                List.of(
-                        new Link("/notes/farm-habits", words.say("settings.habits")),
-                        new Link("/notes/species-override", words.say("settings.own")),
-                        new Link("/settings/people", words.say("settings.people"))),
+                May.RUN.lets(visit.visitor())
+                        ? List.of(
+                                new Link("/notes/farm-habits", words.say("settings.habits")),
+                                new Link("/notes/species-override", words.say("settings.own")),
+                                new Link("/settings/people", words.say("settings.people")),
+                                new Link("/settings/devices", words.say("settings.devices")))
+                        : List.of(),
                 List.of(),
                 List.of(
                         new Sheet(

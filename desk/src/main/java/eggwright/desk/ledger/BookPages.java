@@ -11,6 +11,7 @@ import eggwright.desk.Routes;
 import eggwright.desk.Visit;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.live.WorkedOut;
+import eggwright.desk.who.May;
 import eggwright.desk.words.Words;
 import eggwright.units.OutOfRange;
 import java.time.ZoneId;
@@ -38,8 +39,8 @@ public final class BookPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/book", this::list);
-        routes.read("/book/{id}", this::trail);
+        routes.read("/book", May.READ, this::list);
+        routes.read("/book/{id}", May.READ, this::trail);
     }
 
     private ZoneId zone() {

@@ -12,6 +12,7 @@ import eggwright.desk.Routes;
 import eggwright.desk.Visit;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.words.Days;
+import eggwright.desk.who.May;
 import eggwright.desk.words.Words;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -36,7 +37,7 @@ public final class MachinePages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/machines", this::all);
+        routes.read("/machines", May.READ, this::all);
     }
 
     private Answer all(Visit visit) {

@@ -2,7 +2,6 @@ package eggwright.desk.note;
 
 import eggwright.book.entry.Payload;
 import eggwright.book.fold.Effective;
-import eggwright.book.name.DeviceName;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.PersonName;
 import eggwright.book.store.BuyerStore;
@@ -29,14 +28,12 @@ final class Keeping {
 
     private final LiveBook book;
     private final BuyerStore buyers;
-    private final DeviceName device;
     /** Who noted last at this desk: offered in the next form. */
     private volatile String lastPerson = "";
 
-    Keeping(LiveBook book, BuyerStore buyers, DeviceName device) {
+    Keeping(LiveBook book, BuyerStore buyers) {
         this.book = book;
         this.buyers = buyers;
-        this.device = device;
     }
 
     LiveBook book() {
@@ -103,7 +100,7 @@ final class Keeping {
             PersonName who,
             Function<EntryId, String> onward,
             Function<Form, Answer> notKept) {
-        return switch (book.note(id(form), happened, payload, who, device)) {
+        return switch (book.note(id(form), happened, payload, who, visit.visitor().device())) {
             case LiveBook.Noted.Kept(var id) -> new Answer.Onward(onward.apply(id) + "?kept=now");
             case LiveBook.Noted.KeptBefore(var id) -> new Answer.Onward(onward.apply(id) + "?kept=before");
             case LiveBook.Noted.NotKept(var why) ->

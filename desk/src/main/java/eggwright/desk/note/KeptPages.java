@@ -10,6 +10,7 @@ import eggwright.desk.Visit;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Form;
 import eggwright.desk.part.NoticeShown;
+import eggwright.desk.who.May;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +29,7 @@ final class KeptPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/entries/{id}", this::kept);
+        routes.read("/entries/{id}", May.READ, this::kept);
     }
 
     private Answer kept(Visit visit) {

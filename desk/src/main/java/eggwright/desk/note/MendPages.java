@@ -11,6 +11,7 @@ import eggwright.desk.Visit;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Form;
 import eggwright.desk.form.Typed;
+import eggwright.desk.who.May;
 import eggwright.units.OutOfRange;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -31,10 +32,10 @@ final class MendPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/entries/{id}/mend", visit -> ofMendable(visit, this::openMend));
-        routes.write("/entries/{id}/mend", visit -> ofMendable(visit, this::keepMend));
-        routes.read("/entries/{id}/withdraw", this::openWithdrawal);
-        routes.write("/entries/{id}/withdraw", this::keepWithdrawal);
+        routes.read("/entries/{id}/mend", May.NOTE, visit -> ofMendable(visit, this::openMend));
+        routes.write("/entries/{id}/mend", May.NOTE, visit -> ofMendable(visit, this::keepMend));
+        routes.read("/entries/{id}/withdraw", May.NOTE, this::openWithdrawal);
+        routes.write("/entries/{id}/withdraw", May.NOTE, this::keepWithdrawal);
     }
 
     private record Mendable(Visit visit, Effective entry, EntryForm kind) {}
@@ -43,7 +44,9 @@ final class MendPages implements Pages {
         return keeping.entry(visit)
                 .flatMap(entry ->
                         EntryForms.of(entry.payload().kindWord()).map(kind -> new Mendable(visit, entry, kind)))
-                .map(it -> route.apply(it, keeping.around(visit)))
+                .map(it -> Rights.mayChange(visit.visitor(), it.entry().entry())
+                        ? route.apply(it, keeping.around(visit))
+                        : new Answer.NotYours())
                 .orElseGet(() -> new Answer.NotThere(Optional.of(visit.at("id"))));
     }
 
@@ -110,7 +113,9 @@ final class MendPages implements Pages {
 
     private Answer openWithdrawal(Visit visit) {
         return keeping.entry(visit)
-                .map(entry -> withdrawal(200, visit, entry, withdrawing(entry, keeping.around(visit))))
+                .map(entry -> Rights.mayChange(visit.visitor(), entry.entry())
+                        ? withdrawal(200, visit, entry, withdrawing(entry, keeping.around(visit)))
+                        : new Answer.NotYours())
                 .orElseGet(() -> new Answer.NotThere(Optional.of(visit.at("id"))));
     }
 
@@ -137,7 +142,9 @@ final class MendPages implements Pages {
 
     private Answer keepWithdrawal(Visit visit) {
         return keeping.entry(visit)
-                .map(entry -> keepWithdrawal(visit, entry))
+                .map(entry -> Rights.mayChange(visit.visitor(), entry.entry())
+                        ? keepWithdrawal(visit, entry)
+                        : new Answer.NotYours())
                 .orElseGet(() -> new Answer.NotThere(Optional.of(visit.at("id"))));
     }
 

@@ -1,6 +1,5 @@
 package eggwright.desk.note;
 
-import eggwright.book.name.DeviceName;
 import eggwright.book.picture.Discrepancy;
 import eggwright.book.store.BuyerStore;
 import eggwright.desk.Answer;
@@ -10,6 +9,7 @@ import eggwright.desk.Visit;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Form;
 import eggwright.desk.live.LiveBook;
+import eggwright.desk.who.May;
 import java.util.ArrayList;
 import java.util.Optional;
 import java.util.function.Function;
@@ -23,21 +23,20 @@ public final class NotePages implements Pages {
 
     /**
      * @param buyers those that can be offered by name
-     * @param device the name of this desk
      * @param doubtWords a discrepancy in words
      */
-    public NotePages(LiveBook book, BuyerStore buyers, DeviceName device, Function<Discrepancy, String> doubtWords) {
+    public NotePages(LiveBook book, BuyerStore buyers, Function<Discrepancy, String> doubtWords) {
         this.book = book;
-        this.keeping = new Keeping(book, buyers, device);
+        this.keeping = new Keeping(book, buyers);
         this.kept = new KeptPages(keeping, doubtWords);
         this.mends = new MendPages(keeping);
     }
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/notes", NotePages::list);
-        routes.read("/notes/{kind}", this::open);
-        routes.write("/notes/{kind}", this::keep);
+        routes.read("/notes", May.NOTE, NotePages::list);
+        routes.read("/notes/{kind}", May.NOTE, this::open);
+        routes.write("/notes/{kind}", May.NOTE, this::keep);
         kept.addTo(routes);
         mends.addTo(routes);
     }
@@ -47,7 +46,7 @@ public final class NotePages implements Pages {
         var groups = new ArrayList<NoteList.Group>();
         for (var shelf : Shelf.values()) {
             var links = EntryForms.all().stream()
-                    .filter(f -> f.shelf() == shelf)
+                    .filter(f -> f.shelf() == shelf && Rights.mayNote(visit.visitor(), f.kind()))
                     .map(f -> new NoteList.Link("/notes/" + f.kind(), words.say("kind." + f.kind())))
                     .toList();
             if (!links.isEmpty()) {
@@ -59,6 +58,9 @@ public final class NotePages implements Pages {
 
     private Answer open(Visit visit) {
         var kind = visit.at("kind");
+        if (!Rights.mayNote(visit.visitor(), kind)) {
+            return new Answer.NotYours();
+        }
         var around = keeping.around(visit);
         return EntryForms.of(kind)
                 .<Answer>map(form -> Keeping.page(200, form, around, blank(form, around), "kind." + kind))
@@ -79,6 +81,9 @@ public final class NotePages implements Pages {
     }
 
     private Answer keep(Visit visit, EntryForm kind) {
+        if (!Rights.mayNote(visit.visitor(), kind.kind())) {
+            return new Answer.NotYours();
+        }
         var around = keeping.around(visit);
         var title = "kind." + kind.kind();
         var form = blank(kind, around).filledFrom(visit.typed());

@@ -13,6 +13,7 @@ import eggwright.desk.form.Form;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.part.NoticeShown;
 import eggwright.desk.words.Words;
+import eggwright.desk.who.May;
 import eggwright.units.OutOfRange;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -36,13 +37,13 @@ public final class PeoplePages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read(PATH, this::list);
-        routes.read(PATH + "/new", this::openNew);
-        routes.write(PATH + "/new", this::keepNew);
-        routes.read(PATH + "/{buyer}/change", visit -> one(visit, b -> open(visit, b)));
-        routes.write(PATH + "/{buyer}/change", visit -> one(visit, b -> change(visit, b)));
-        routes.read(PATH + "/{buyer}/erase", visit -> one(visit, b -> openErasing(visit, b)));
-        routes.write(PATH + "/{buyer}/erase", visit -> one(visit, b -> erase(visit, b)));
+        routes.read(PATH, May.RUN, this::list);
+        routes.read(PATH + "/new", May.RUN, this::openNew);
+        routes.write(PATH + "/new", May.RUN, this::keepNew);
+        routes.read(PATH + "/{buyer}/change", May.RUN, visit -> one(visit, b -> open(visit, b)));
+        routes.write(PATH + "/{buyer}/change", May.RUN, visit -> one(visit, b -> change(visit, b)));
+        routes.read(PATH + "/{buyer}/erase", May.RUN, visit -> one(visit, b -> openErasing(visit, b)));
+        routes.write(PATH + "/{buyer}/erase", May.RUN, visit -> one(visit, b -> erase(visit, b)));
     }
 
     private static Words words(Visit visit) {

@@ -9,6 +9,7 @@ import eggwright.desk.rate.RatesPage.Choice;
 import eggwright.desk.rate.RatesPage.Section;
 import eggwright.desk.rate.RatesPage.Standing;
 import eggwright.desk.words.Words;
+import eggwright.desk.who.May;
 import eggwright.rates.Dimension;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -31,7 +32,7 @@ public final class RatePages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/rates", this::rates);
+        routes.read("/rates", May.READ, this::rates);
     }
 
     /** Where the rates of groups of one kind are. */

@@ -8,6 +8,7 @@ import eggwright.desk.Routes;
 import eggwright.desk.Visit;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.words.Words;
+import eggwright.desk.who.May;
 import eggwright.today.DaySheet;
 import eggwright.today.eggroom.EggRoomSheet;
 import eggwright.today.task.Bundle;
@@ -38,7 +39,7 @@ public final class TodayPages implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/", this::today);
+        routes.read("/", May.READ, this::today);
     }
 
     private Answer today(Visit visit) {

@@ -19,6 +19,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 
 /**
@@ -83,11 +84,26 @@ public final class BrowserStation {
 
     /** A page of its own in a fresh profile; whatever it does wrong in its console fails the test. */
     public static void with(Screen screen, ColorScheme scheme, Consumer<Page> work) {
+        with(browser(), screen, scheme, work);
+    }
+
+    /** The same in a browser of its own, started with more arguments, as one that finds a name or trusts a certificate. */
+    public static void with(List<String> more, Screen screen, ColorScheme scheme, Consumer<Page> work) {
+        try (var own = browser()
+                .browserType()
+                .launch(launching(
+                        program().orElseThrow(),
+                        Stream.concat(QUIET.stream(), more.stream()).toList()))) {
+            with(own, screen, scheme, work);
+        }
+    }
+
+    private static void with(Browser browser, Screen screen, ColorScheme scheme, Consumer<Page> work) {
         var options = new Browser.NewContextOptions()
                 .setViewportSize(screen.width, screen.height)
                 .setColorScheme(scheme)
                 .setDeviceScaleFactor(screen == Screen.PHONE ? 2 : 1);
-        try (var context = browser().newContext(options)) {
+        try (var context = browser.newContext(options)) {
             var page = context.newPage();
             var said = new ArrayList<String>();
             page.onConsoleMessage(m -> {
@@ -160,11 +176,11 @@ public final class BrowserStation {
         var playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
-        return playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(program)
-                        .setArgs(QUIET));
+        return playwright.chromium().launch(launching(program, QUIET));
+    }
+
+    private static BrowserType.LaunchOptions launching(Path program, List<String> arguments) {
+        return new BrowserType.LaunchOptions().setExecutablePath(program).setArgs(arguments);
     }
 
     private static Optional<Path> program() {

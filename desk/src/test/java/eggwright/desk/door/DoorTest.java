@@ -11,7 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class DoorTest {
-    private static final Door DOOR = new Door(7040, 1000);
+    private static final String FORM = "application/x-www-form-urlencoded";
+    private static final String OWN = "http://localhost:7040";
+    private static final Door DOOR = Door.ofThisMachine(7040, 1000, 4000);
 
     @ParameterizedTest
     @ValueSource(strings = {"127.0.0.1:7040", "localhost:7040", "LOCALHOST:7040", "[::1]:7040"})
@@ -38,8 +40,48 @@ final class DoorTest {
     }
 
     @Test
+    void door_toTheNetwork_knowsOneNameOnly_overHttps() {
+        var door = Door.ofNetwork("larkfield.local", 4748, 1000, 4000);
+        assertEquals(new Pass(), door.judge(read("larkfield.local:4748")));
+        assertEquals(new Pass(), door.judge(read("Larkfield.LOCAL:4748")));
+        for (var other : new String[] {
+            "larkfield.local",
+            "192.168.1.4:4748",
+            "localhost:4748",
+            "127.0.0.1:4748",
+            "larkfield.local.:4748",
+            "[fe80::1]:4748"
+        }) {
+            assertEquals(new Refused(Reason.OTHER_NAME), door.judge(read(other)), other);
+        }
+        assertEquals(new Pass(), Door.ofNetwork("larkfield.local", 443, 1, 1).judge(read("larkfield.local")));
+    }
+
+    @Test
+    void write_fromTheNetwork_needsTheOriginOfTheHttpsName() {
+        var door = Door.ofNetwork("larkfield.local", 4748, 1000, 4000);
+        assertEquals(new Pass(), door.judge(networkWrite("https://larkfield.local:4748")));
+        for (var other :
+                new String[] {"http://larkfield.local:4748", "https://larkfield.local", "https://127.0.0.1:4748", "null"
+                }) {
+            assertEquals(new Refused(Reason.FROM_ELSEWHERE), door.judge(networkWrite(other)), other);
+        }
+    }
+
+    private static Knock networkWrite(String origin) {
+        return new Knock(
+                "POST",
+                "/notes/looked",
+                Optional.of("larkfield.local:4748"),
+                Optional.of(origin),
+                Optional.of("same-origin"),
+                Optional.of(FORM),
+                Optional.of(10L));
+    }
+
+    @Test
     void door_needsNoPort_onTheUsualOne() {
-        assertEquals(new Pass(), new Door(80, 1000).judge(read("localhost")));
+        assertEquals(new Pass(), Door.ofThisMachine(80, 1000, 4000).judge(read("localhost")));
     }
 
     @Test
@@ -65,25 +107,58 @@ final class DoorTest {
     void write_isRefused_whenItDoesNotSayItsLength() {
         var knock = new Knock(
                 "POST",
+                "/notes/looked",
                 Optional.of("localhost:7040"),
                 Optional.of("http://localhost:7040"),
                 Optional.empty(),
+                Optional.of(FORM),
                 Optional.empty());
 
         assertEquals(new Refused(Reason.LENGTH_UNSAID), DOOR.judge(knock));
     }
 
+    @Test
+    void script_sendsJson_underApiAndNowhereElse() {
+        var json = "application/json; charset=utf-8";
+        assertEquals(new Pass(), DOOR.judge(write("/api/entries", OWN, "same-origin", json, 4000)));
+        assertEquals(new Refused(Reason.OTHER_KIND), DOOR.judge(write("/api/entries", OWN, "same-origin", FORM, 10)));
+        assertEquals(
+                new Refused(Reason.OTHER_KIND),
+                DOOR.judge(write("/api/entries", OWN, "same-origin", "text/plain;application/json", 10)));
+        assertEquals(new Refused(Reason.OTHER_KIND), DOOR.judge(write("/notes/looked", OWN, "same-origin", json, 10)));
+    }
+
+    @Test
+    void script_isHeldToTheSameOrigin_andToALengthOfItsOwn() {
+        var json = "application/json";
+        assertEquals(
+                new Refused(Reason.FROM_ELSEWHERE), DOOR.judge(write("/api/entries", OWN, "cross-site", json, 10)));
+        assertEquals(new Refused(Reason.TOO_LARGE), DOOR.judge(write("/api/entries", OWN, "same-origin", json, 4001)));
+    }
+
     private static Knock read(String host) {
         return new Knock(
                 "GET",
+                "/sets",
                 Optional.of(host).filter(h -> !h.isEmpty()),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }
 
     private static Knock write(String origin, String site, long bytes) {
+        return write("/notes/looked", origin, site, FORM, bytes);
+    }
+
+    private static Knock write(String path, String origin, String site, String type, long bytes) {
         return new Knock(
-                "POST", Optional.of("localhost:7040"), Optional.of(origin), Optional.of(site), Optional.of(bytes));
+                "POST",
+                path,
+                Optional.of("localhost:7040"),
+                Optional.of(origin),
+                Optional.of(site),
+                Optional.of(type),
+                Optional.of(bytes));
     }
 }

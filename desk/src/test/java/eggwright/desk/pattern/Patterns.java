@@ -12,6 +12,7 @@ import eggwright.desk.part.CautionShown;
 import eggwright.desk.part.NoticeShown;
 import eggwright.desk.part.RateShown;
 import eggwright.desk.picture.Samples;
+import eggwright.desk.who.May;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,9 +23,9 @@ public final class Patterns implements Pages {
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/pattern", visit -> Answer.page(TEMPLATE, page(form())));
-        routes.read("/pattern/refused", visit -> Answer.refused(TEMPLATE, page(refused())));
-        routes.write("/pattern", Patterns::keep);
+        routes.read("/pattern", May.READ, visit -> Answer.page(TEMPLATE, page(form())));
+        routes.read("/pattern/refused", May.READ, visit -> Answer.refused(TEMPLATE, page(refused())));
+        routes.write("/pattern", May.READ, Patterns::keep);
     }
 
     private static Answer keep(Visit visit) {

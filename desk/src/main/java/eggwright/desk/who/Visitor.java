@@ -1,0 +1,45 @@
+package eggwright.desk.who;
+
+import eggwright.book.name.DeviceName;
+import java.util.Optional;
+
+/** Who is asking. */
+public sealed interface Visitor {
+    /** What an entry says that was noted at the desk's own keyboard. */
+    DeviceName DESK = new DeviceName("desk");
+
+    /** The machine that the desk runs on, over its own loopback: the owner, without signing in. */
+    record ThisMachine() implements Visitor {}
+
+    /**
+     * A device that has joined, or on which the owner has signed in.
+     *
+     * @param id of its joining; a device that is let go and joins again has another
+     */
+    record Joined(String id, DeviceName name, Role as) implements Visitor {}
+
+    /** Nobody that the desk knows. */
+    record Nobody() implements Visitor {}
+
+    /** Empty for nobody. */
+    default Optional<Role> role() {
+        return switch (this) {
+            case ThisMachine here -> Optional.of(Role.OWNER);
+            case Joined joined -> Optional.of(joined.as());
+            case Nobody nobody -> Optional.empty();
+        };
+    }
+
+    /**
+     * The name that entries carry which are noted in this visit.
+     *
+     * @throws IllegalStateException for nobody, who may note nothing
+     */
+    default DeviceName device() {
+        return switch (this) {
+            case ThisMachine here -> DESK;
+            case Joined joined -> joined.name();
+            case Nobody nobody -> throw new IllegalStateException("Nobody may note nothing");
+        };
+    }
+}
