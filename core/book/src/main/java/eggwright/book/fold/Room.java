@@ -19,7 +19,7 @@ import java.util.function.ToIntFunction;
  */
 final class Room<K> {
     /** So many eggs, all of these holders together. */
-    record Count<K>(Collection<K> of, int eggs) {}
+    record Count<K>(List<K> of, int eggs) {}
 
     private final List<Count<K>> counts;
     private final ToIntFunction<K> held;
@@ -77,7 +77,7 @@ final class Room<K> {
 
     /** Counts of the same holders are as one. */
     private List<Count<K>> alikeTogether() {
-        var eggs = new LinkedHashMap<Collection<K>, Integer>();
+        var eggs = new LinkedHashMap<List<K>, Integer>();
         for (var count : counts) {
             if (count.eggs() > 0) {
                 eggs.merge(count.of(), count.eggs(), Integer::sum);
