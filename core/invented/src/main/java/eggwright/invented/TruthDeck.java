@@ -12,12 +12,37 @@ import eggwright.invented.truth.TakeOffTruth;
 import eggwright.invented.truth.TrayTruth;
 import eggwright.invented.truth.TrendTruth;
 import eggwright.invented.truth.Truth;
+import eggwright.trade.FarmSpread;
+import eggwright.trade.SeasonSlopes;
+import eggwright.trade.Species;
+import eggwright.trade.SpeciesProfile;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.random.RandomGenerator;
 
-/** Deals many truths, to judge an analysis over more than one farm. */
+/**
+ * Deals many truths, to judge an analysis over more than one farm: the world that the trade's tables describe.
+ *
+ * <p>Levels: each species' published losses, and about them the spread of the published farms ({@link FarmSpread}), the
+ * same figures that forecasts start from. They hold in the middle of the season, through which they change as published
+ * ({@link SeasonSlopes}). Nothing was published on how sets, trays, pens
+ * and weeks scatter: those spreads are ours, and stated here.
+ */
 public final class TruthDeck {
+    /** Half-normal, logits: how far whole sets lie from the farm's level. */
+    private static final double SETS = 0.25;
+    /** Exponential mean of the likeness of eggs in a tray, as in the other analyses (learnt shares). */
+    private static final double TRAYS = 0.05;
+
+    private static final double MOST_ALIKE = 0.5;
+    /** Half-normal, logits a week: how fast the farm's fertility wanders, and its losses. */
+    private static final double DRIFT = 0.1;
+    /** Normal, logits: how far pens lie from their farm's fertility. */
+    private static final double PENS = 0.35;
+    /** Normal, logits a week: how fast pens part. */
+    private static final double PEN_DRIFT = 0.05;
+
     private TruthDeck() {}
 
     /**
@@ -44,35 +69,42 @@ public final class TruthDeck {
 
     private static Truth one(RandomGenerator random) {
         var plain = Truth.PLAIN;
-        var season = plain.season();
-        double level = Draw.between(random, Draw.logit(0.7), Draw.logit(0.95));
-        double drift = Draw.between(random, 0, 0.1);
-        var pens = plain
-                .pens()
-                .subList(Draw.chance(random, 0.5) ? 0 : 2, plain.pens().size())
-                .stream()
-                .map(p -> pen(random, p, level, drift))
+        var season = new SeasonTruth(
+                Draw.between(random, 12, 16),
+                plain.season().firstSetDay(),
+                plain.season().setWeekday(),
+                plain.season().setHour(),
+                plain.season().workHour());
+        double half = (season.firstSetDay() / 7.0) + (season.sets() - 1) / 2.0;
+        var trend = trend(random);
+        var kept = plain.pens()
+                .subList(Draw.chance(random, 0.5) ? 0 : 2, plain.pens().size());
+        var fertility = new EnumMap<Species, Double>(Species.class);
+        var losses = new ArrayList<LossTruth>();
+        for (var species : kept.stream().map(PenTruth::species).distinct().toList()) {
+            double infertile =
+                    SpeciesProfile.of(species).losses().infertileOfSet().value();
+            fertility.put(
+                    species,
+                    -Draw.logit(infertile)
+                            + FarmSpread.PUBLISHED.fertility() * random.nextGaussian()
+                            - trend.fertilityPerWeek() * half);
+            losses.add(losses(random, species, trend, half));
+        }
+        var pens = kept.stream()
+                .map(p -> p.withFertility(
+                        pct(fertility.getOrDefault(p.species(), 0.0) + PENS * random.nextGaussian()), PEN_DRIFT))
                 .toList();
-        return plain.with(new SeasonTruth(
-                        Draw.between(random, 12, 16),
-                        season.firstSetDay(),
-                        season.setWeekday(),
-                        season.setHour(),
-                        season.workHour()))
+        return plain.with(season)
                 .withPens(pens)
-                .withLosses(plain.losses().stream().map(l -> losses(random, l)).toList())
-                .with(new TrendTruth(
-                        Draw.between(random, -0.1, 0.03),
-                        Draw.between(random, 0, 0.1),
-                        Draw.between(random, 0, 0.08),
-                        Draw.between(random, -0.02, 0.04),
-                        Draw.between(random, 0, 0.1)))
+                .withLosses(losses)
+                .with(trend)
                 .with(new ScatterTruth(
-                        Draw.between(random, 0, 0.25),
-                        Draw.between(random, 0, 0.25),
+                        halfNormal(random, SETS),
+                        halfNormal(random, SETS),
                         ScatterTruth.Trays.BETA_BINOMIAL,
-                        Draw.between(random, 0, 0.05),
-                        Draw.between(random, 0, 0.05),
+                        exponential(random, TRAYS),
+                        exponential(random, TRAYS),
                         0,
                         0,
                         1000))
@@ -90,28 +122,51 @@ public final class TruthDeck {
                 .with(new NotebookTruth(0, 0, 0, 0, 5, 1, 0.5));
     }
 
-    private static PenTruth pen(RandomGenerator random, PenTruth pen, double level, double drift) {
-        double own = level + 0.35 * random.nextGaussian();
-        return pen.withFertility(100 * Draw.share(own), drift);
+    private static TrendTruth trend(RandomGenerator random) {
+        var slopes = SeasonSlopes.PUBLISHED;
+        return new TrendTruth(
+                slopes.fertility() + slopes.spread() * random.nextGaussian(),
+                slopes.early() + slopes.spread() * random.nextGaussian(),
+                slopes.mid() + slopes.spread() * random.nextGaussian(),
+                slopes.late() + slopes.spread() * random.nextGaussian(),
+                halfNormal(random, DRIFT),
+                halfNormal(random, DRIFT));
     }
 
-    private static LossTruth losses(RandomGenerator random, LossTruth l) {
+    /** The losses of another farm of this species at the start of its season. */
+    private static LossTruth losses(RandomGenerator random, Species species, TrendTruth trend, double half) {
+        var guess = SpeciesProfile.of(species).losses();
+        var trade = LossTruth.ofTrade(species);
+        double spread = FarmSpread.PUBLISHED.ofEachLoss(guess);
+        // The trade's late deaths hold the malformed.
+        double malformed = Math.min(trade.malformedPct(), trade.latePct() / 2);
         return new LossTruth(
-                l.species(),
-                times(random, l.earlyPct(), 0.4),
-                times(random, l.midPct(), 0.4),
-                times(random, l.latePct(), 0.4),
-                times(random, l.pippedPct(), 0.3),
-                l.malformedPct(),
-                times(random, l.contaminatedPct(), 0.3),
-                times(random, l.crackedPct(), 0.3),
-                times(random, l.culledPct(), 0.3),
-                times(random, l.deadInBasketPct(), 0.3));
+                species,
+                elsewhere(random, trade.earlyPct(), spread, -trend.earlyPerWeek() * half),
+                elsewhere(random, trade.midPct(), spread, -trend.midPerWeek() * half),
+                elsewhere(random, trade.latePct() - malformed, spread, -trend.latePerWeek() * half),
+                elsewhere(random, trade.pippedPct(), spread, 0),
+                malformed,
+                elsewhere(random, trade.contaminatedPct(), spread, 0),
+                elsewhere(random, trade.crackedPct(), spread, 0),
+                elsewhere(random, trade.culledPct(), spread, 0),
+                elsewhere(random, trade.deadInBasketPct(), spread, 0));
     }
 
-    /** A loss on another farm: its logit shifted. */
-    private static double times(RandomGenerator random, double pct, double sd) {
-        return 100 * Draw.share(Draw.logit(pct / 100) + sd * random.nextGaussian());
+    private static double elsewhere(RandomGenerator random, double pct, double spread, double shift) {
+        return pct(Draw.logit(pct / 100) + spread * random.nextGaussian() + shift);
+    }
+
+    private static double pct(double logit) {
+        return 100 * Draw.share(logit);
+    }
+
+    private static double halfNormal(RandomGenerator random, double scale) {
+        return Math.abs(scale * random.nextGaussian());
+    }
+
+    private static double exponential(RandomGenerator random, double mean) {
+        return Math.min(MOST_ALIKE, -mean * Math.log(1 - random.nextDouble()));
     }
 
     private static LampTruth lamp(RandomGenerator random) {

@@ -100,7 +100,8 @@ final class Keeping {
             PersonName who,
             Function<EntryId, String> onward,
             Function<Form, Answer> notKept) {
-        return switch (book.note(id(form), happened, payload, who, visit.visitor().device())) {
+        return switch (book.note(
+                id(form), happened, payload, who, visit.visitor().device())) {
             case LiveBook.Noted.Kept(var id) -> new Answer.Onward(onward.apply(id) + "?kept=now");
             case LiveBook.Noted.KeptBefore(var id) -> new Answer.Onward(onward.apply(id) + "?kept=before");
             case LiveBook.Noted.NotKept(var why) ->

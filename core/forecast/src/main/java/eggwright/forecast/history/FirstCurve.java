@@ -2,59 +2,155 @@ package eggwright.forecast.history;
 
 import eggwright.trade.BreakOutClass;
 import eggwright.trade.DayRange;
+import eggwright.trade.FarmSpread;
 import eggwright.trade.FirstGuess;
+import eggwright.trade.SeasonSlopes;
 import eggwright.trade.SpeciesProfile;
+import java.util.random.RandomGenerator;
 
 /**
  * What the trade's published losses say before the farm has counted anything: the share of eggs set that is still in the
- * tray on a day, if every clear and dead egg were taken out when it shows. Losses within a class are spread evenly over
- * its days, which no source says; only the ends of the classes matter much, and the farm's own counts take over soon.
+ * tray on a day, if every clear and dead egg were taken out when it shows. Our own assumptions, without a source: losses
+ * of a class are spread evenly over its days, contaminated eggs over the whole time, and cracked ones are seen at the
+ * first look. Only the ends of the classes matter much, and the farm's own counts take over soon.
  */
 public final class FirstCurve {
     /** Clears and rings show from here on (handbook: look at day 7 in pale shells, 8 to 10 in dark). */
     private static final int CLEARS_SHOW = 5;
 
-    private final FirstGuess guess;
-    private final DayRange early;
-    private final DayRange mid;
-    private final DayRange late;
+    private static final int LOSSES = 9;
+    private static final double SMALL = 0.01;
 
-    private FirstCurve(SpeciesProfile profile) {
-        this.guess = profile.losses();
-        this.early = profile.days(BreakOutClass.EARLY_DEAD).value();
-        this.mid = profile.days(BreakOutClass.MID_DEAD).value();
-        this.late = profile.days(BreakOutClass.LATE_DEAD).value();
+    private final Shares shares;
+    private final Days days;
+    private final double lossSpread;
+
+    private FirstCurve(Shares shares, Days days, double lossSpread) {
+        this.shares = shares;
+        this.days = days;
+        this.lossSpread = lossSpread;
     }
 
+    /** Each a share of those that reach the class, so that any of them may change without the others. */
+    private record Shares(
+            double infertile,
+            double early,
+            double mid,
+            double late,
+            double pipped,
+            double contaminated,
+            double cracked,
+            double culled,
+            double deadInBasket) {
+        static Shares of(FirstGuess guess) {
+            double early = guess.earlyDeadOfFertile().value();
+            double mid = guess.midDeadOfFertile().value();
+            double late = guess.lateDeadOfFertile().value();
+            double culled = guess.culledOfHatched().value();
+            return new Shares(
+                    guess.infertileOfSet().value(),
+                    early,
+                    mid / (1 - early),
+                    late / (1 - early - mid),
+                    guess.pippedDeadOfFertile().value() / (1 - early - mid - late),
+                    guess.contaminatedOfSet().value(),
+                    guess.crackedOfSet().value(),
+                    culled,
+                    guess.deadInBasketOfHatched().value() / (1 - culled));
+        }
+
+        /** Each moved by so many logits, in the order of the components. */
+        Shares moved(double[] logits) {
+            return new Shares(
+                    moved(infertile, logits[0]),
+                    moved(early, logits[1]),
+                    moved(mid, logits[2]),
+                    moved(late, logits[3]),
+                    moved(pipped, logits[4]),
+                    moved(contaminated, logits[5]),
+                    moved(cracked, logits[6]),
+                    moved(culled, logits[7]),
+                    moved(deadInBasket, logits[8]));
+        }
+
+        private static double moved(double share, double logits) {
+            return share <= 0 || share >= 1 ? share : 1 / (1 + (1 - share) / share * Math.exp(-logits));
+        }
+    }
+
+    private record Days(DayRange early, DayRange mid, DayRange late) {}
+
     public static FirstCurve of(SpeciesProfile profile) {
-        return new FirstCurve(profile);
+        var guess = profile.losses();
+        return new FirstCurve(
+                Shares.of(guess),
+                new Days(
+                        profile.days(BreakOutClass.EARLY_DEAD).value(),
+                        profile.days(BreakOutClass.MID_DEAD).value(),
+                        profile.days(BreakOutClass.LATE_DEAD).value()),
+                FarmSpread.PUBLISHED.ofEachLoss(guess));
+    }
+
+    /** The curve of some other farm of this species: each loss moved as published farms differ. */
+    public FirstCurve elsewhere(RandomGenerator random) {
+        var logits = new double[LOSSES];
+        for (int i = 0; i < LOSSES; i++) {
+            logits[i] = (i == 0 ? FarmSpread.PUBLISHED.fertility() : lossSpread) * random.nextGaussian();
+        }
+        return moved(logits);
+    }
+
+    /** The curve so many weeks after the middle of the season, as published seasons go. */
+    public FirstCurve later(double weeks) {
+        var slopes = SeasonSlopes.PUBLISHED;
+        var logits = new double[LOSSES];
+        logits[0] = -slopes.fertility() * weeks;
+        logits[1] = slopes.early() * weeks;
+        logits[2] = slopes.mid() * weeks;
+        logits[3] = slopes.late() * weeks;
+        return moved(logits);
+    }
+
+    /** How far a stage moves, in logits, where each loss moves by one, independent: the root of the summed squares. */
+    public double leverage(StageKind kind, int fromDay, int toDay) {
+        double squares = 0;
+        for (int i = 0; i < LOSSES; i++) {
+            var logits = new double[LOSSES];
+            logits[i] = SMALL;
+            double up = moved(logits).logit(kind, fromDay, toDay);
+            logits[i] = -SMALL;
+            double down = moved(logits).logit(kind, fromDay, toDay);
+            squares += Math.pow((up - down) / (2 * SMALL), 2);
+        }
+        return Math.sqrt(squares);
+    }
+
+    private FirstCurve moved(double[] logits) {
+        return new FirstCurve(shares.moved(logits), days, lossSpread);
     }
 
     /** Share of eggs set that are left after a look on this day, 0 to 1. */
     public double left(int day) {
-        double fertile = day >= CLEARS_SHOW ? 1 - guess.infertileOfSet().value() : 1;
-        double dead = guess.earlyDeadOfFertile().value() * past(early, day)
-                + guess.midDeadOfFertile().value() * past(mid, day)
-                + guess.lateDeadOfFertile().value() * past(late, day);
-        double spoilt =
-                (guess.crackedOfSet().value() + guess.contaminatedOfSet().value())
-                        * Math.min(1.0, day / (double) late.toDay());
-        return Math.max(0.01, fertile * (1 - dead) - spoilt);
+        return day <= 0 ? 1 : Math.max(0.01, living(day) * sound(day));
+    }
+
+    private double living(int day) {
+        double fertile = day >= CLEARS_SHOW ? 1 - shares.infertile : 1;
+        return fertile
+                * (1 - shares.early * past(days.early, day))
+                * (1 - shares.mid * past(days.mid, day))
+                * (1 - shares.late * past(days.late, day));
+    }
+
+    private double sound(int day) {
+        return (1 - shares.cracked) * (1 - shares.contaminated * Math.min(1.0, day / (double) days.late.toDay()));
     }
 
     /** Share of eggs set that become saleable chicks, 0 to 1. */
     public double chicks() {
-        double alive = (1 - guess.infertileOfSet().value())
-                * (1
-                        - guess.earlyDeadOfFertile().value()
-                        - guess.midDeadOfFertile().value()
-                        - guess.lateDeadOfFertile().value()
-                        - guess.pippedDeadOfFertile().value());
-        double spoilt = guess.crackedOfSet().value() + guess.contaminatedOfSet().value();
-        double sound = 1
-                - guess.culledOfHatched().value()
-                - guess.deadInBasketOfHatched().value();
-        return Math.max(0.01, (alive - spoilt) * sound);
+        int end = days.late.toDay();
+        return Math.max(
+                0.01, living(end) * sound(end) * (1 - shares.pipped) * (1 - shares.culled) * (1 - shares.deadInBasket));
     }
 
     /** Share of those there after a look on one day that come through to another, or to chicks; inside 0 to 1. */
@@ -65,7 +161,13 @@ public final class FirstCurve {
             case LAST_LOOK_TO_CHICK -> chicks() / left(fromDay);
             case SET_TO_CHICK -> chicks();
         };
-        return Math.min(0.995, Math.max(0.02, share));
+        return Math.min(0.999, Math.max(0.02, share));
+    }
+
+    /** The same in logits. */
+    public double logit(StageKind kind, int fromDay, int toDay) {
+        double share = through(kind, fromDay, toDay);
+        return Math.log(share / (1 - share));
     }
 
     private static double past(DayRange days, int day) {

@@ -4,11 +4,8 @@ import eggwright.book.name.PenName;
 import eggwright.book.name.SetName;
 import eggwright.book.picture.EggAccount;
 import eggwright.book.picture.Fate;
-import eggwright.book.picture.FateCount;
-import eggwright.book.picture.FateSort;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadPicture;
-import eggwright.book.picture.LoadRef;
 import eggwright.book.picture.LookTaken;
 import eggwright.book.picture.Parcel;
 import eggwright.book.picture.Picture;
@@ -19,11 +16,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -33,7 +29,7 @@ import java.util.TreeMap;
 public final class Passages {
     private Passages() {}
 
-    /** In order of set day, then name. A set of several species gives one passage for the species with most eggs. */
+    /** In order of set day, then name. */
     public static List<Passage> of(Picture picture) {
         var passages = new ArrayList<Passage>();
         for (var account : picture.accounts()) {
@@ -52,18 +48,19 @@ public final class Passages {
         var loads = sets.stream().flatMap(s -> s.loads().values().stream()).toList();
         var first = sets.getFirst();
         var stages = new EnumMap<StageKind, List<Came>>(StageKind.class);
-        looks(first.name(), loads, stages);
+        var species = mostOf(account.parcels().values()).orElseThrow();
+        looks(first.name(), species, loads, stages);
         var running = sets.stream().anyMatch(SetPicture::isRunning);
         var saleable = account.eggs(Fate.SALEABLE);
         if (!running) {
-            hatch(first.name(), loads, account, takeOffDay(sets), stages);
+            hatch(first.name(), species, loads, account, takeOffDay(sets), stages);
         }
         return new Passage(
                 first.name(),
-                mainSpecies(account),
+                species,
                 first.setOn(),
                 stages,
-                running ? waiting(loads, account) : List.of(),
+                running ? waiting(species, loads, account) : List.of(),
                 running ? saleable : 0,
                 running ? Passage.Progress.RUNNING : Passage.Progress.FINISHED,
                 saleable,
@@ -81,17 +78,15 @@ public final class Passages {
         return day;
     }
 
-    private static Species mainSpecies(EggAccount account) {
+    /** The species of most of the eggs; none for a tray that was filled only by pooling. */
+    private static Optional<Species> mostOf(Collection<Parcel> parcels) {
         var eggs = new TreeMap<Species, Integer>();
-        account.parcels().values().forEach(p -> eggs.merge(p.lot().species(), p.eggs(), Integer::sum));
-        return eggs.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .orElseThrow()
-                .getKey();
+        parcels.forEach(p -> eggs.merge(p.lot().species(), p.eggs(), Integer::sum));
+        return eggs.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
     /** A look at one load is one count; a look at the whole set stands in every load's list but is counted once. */
-    private static void looks(SetName set, List<LoadPicture> loads, Map<StageKind, List<Came>> stages) {
+    private static void looks(SetName set, Species main, List<LoadPicture> loads, Map<StageKind, List<Came>> stages) {
         var counted = new HashSet<eggwright.book.name.EntryId>();
         for (var load : loads) {
             int since = 0;
@@ -99,16 +94,16 @@ public final class Passages {
             for (var look : load.looks()) {
                 var whole = look.look().lookedAt() == null;
                 if (whole && counted.add(look.entry()) && look.inTheLoad() > 0) {
-                    int trays = look.look().scope().tray() == null ? sharing(loads, look) : 1;
+                    var together = look.look().scope().tray() == null ? sharing(loads, look) : List.of(load);
                     stages.computeIfAbsent(kind, k -> new ArrayList<>())
-                            .add(new Came(
+                            .add(came(
                                     set,
+                                    main,
+                                    together,
                                     look.inTheLoad(),
                                     Math.max(0, look.inTheLoad() - look.look().takenOut()),
-                                    trays,
                                     since,
-                                    Math.max(since, look.day()),
-                                    pens(load.parcels())));
+                                    look.day()));
                 }
                 if (whole) {
                     since = Math.max(since, look.day());
@@ -118,56 +113,39 @@ public final class Passages {
         }
     }
 
-    private static int sharing(List<LoadPicture> loads, LookTaken look) {
-        return (int) loads.stream()
+    private static List<LoadPicture> sharing(List<LoadPicture> loads, LookTaken look) {
+        return loads.stream()
                 .filter(l -> l.looks().stream().anyMatch(other -> other.entry().equals(look.entry())))
-                .count();
+                .toList();
     }
 
+    private static Came came(
+            SetName set, Species main, List<LoadPicture> together, int of, int through, int fromDay, int toDay) {
+        var parcels = together.stream().flatMap(l -> l.parcels().stream()).toList();
+        var species = mostOf(parcels).orElse(main);
+        return new Came(set, species, of, through, together.size(), fromDay, Math.max(fromDay, toDay), pens(parcels));
+    }
+
+    /** Loads whose fates were counted together are one count; the others each their own. */
     private static void hatch(
-            SetName set, List<LoadPicture> loads, EggAccount account, int day, Map<StageKind, List<Came>> stages) {
-        var byLoad = new HashMap<LoadRef, int[]>();
-        var apart = true;
-        for (var fate : account.atTheLamp()) {
-            var refs = loadsOf(fate);
-            if (refs.size() > 1) {
-                apart = false;
-            }
-            var ref = refs.iterator().next();
-            var sums = byLoad.computeIfAbsent(ref, r -> new int[2]);
-            if (fate.fate().sort() != FateSort.LAMP) {
-                sums[0] += fate.eggs();
-                if (fate.fate() == Fate.SALEABLE) {
-                    sums[1] += fate.eggs();
-                }
-            }
-        }
+            SetName set,
+            Species main,
+            List<LoadPicture> loads,
+            EggAccount account,
+            int day,
+            Map<StageKind, List<Came>> stages) {
         int looked = lastLookDay(loads);
-        var kind = looked > 0 ? StageKind.LAST_LOOK_TO_CHICK : StageKind.SET_TO_CHICK;
         var found = new ArrayList<Came>();
-        if (apart) {
-            for (var load : loads) {
-                var sums = byLoad.getOrDefault(load.ref(), new int[2]);
-                if (sums[0] > 0) {
-                    found.add(new Came(set, sums[0], sums[1], 1, looked, Math.max(looked, day), pens(load.parcels())));
-                }
-            }
-        } else {
-            int of = byLoad.values().stream().mapToInt(s -> s[0]).sum();
-            int through = byLoad.values().stream().mapToInt(s -> s[1]).sum();
-            if (of > 0) {
-                found.add(new Came(
-                        set,
-                        of,
-                        through,
-                        loads.size(),
-                        looked,
-                        Math.max(looked, day),
-                        pens(account.parcels().values())));
+        for (var together : CountedTogether.of(account.atTheLamp())) {
+            var counted = loads.stream()
+                    .filter(l -> together.loads().contains(l.ref()))
+                    .toList();
+            if (together.eggs() > 0 && !counted.isEmpty()) {
+                found.add(came(set, main, counted, together.eggs(), together.saleable(), looked, day));
             }
         }
         if (!found.isEmpty()) {
-            stages.put(kind, found);
+            stages.put(looked > 0 ? StageKind.LAST_LOOK_TO_CHICK : StageKind.SET_TO_CHICK, found);
         }
     }
 
@@ -181,13 +159,7 @@ public final class Passages {
                 .orElse(0);
     }
 
-    private static Set<LoadRef> loadsOf(FateCount fate) {
-        var refs = new HashSet<LoadRef>();
-        fate.of().forEach(id -> refs.add(id.load()));
-        return refs;
-    }
-
-    private static List<Passage.Waiting> waiting(List<LoadPicture> loads, EggAccount account) {
+    private static List<Passage.Waiting> waiting(Species main, List<LoadPicture> loads, EggAccount account) {
         var groups = new ArrayList<Passage.Waiting>();
         int toldApart = 0;
         int shared = 0;
@@ -206,12 +178,18 @@ public final class Passages {
                 sharedLook = Math.max(sharedLook, looked);
             } else if (load.eggsNow() > 0) {
                 toldApart += load.eggsNow();
-                groups.add(new Passage.Waiting(load.eggsNow(), 1, Math.max(0, looked), pens(load.parcels())));
+                groups.add(new Passage.Waiting(
+                        mostOf(load.parcels()).orElse(main),
+                        load.eggsNow(),
+                        1,
+                        Math.max(0, looked),
+                        pens(load.parcels())));
             }
         }
         int rest = account.eggs(Fate.IN_SETTER) + account.eggs(Fate.IN_HATCHER) - toldApart;
         if (rest > 0) {
             groups.add(new Passage.Waiting(
+                    main,
                     rest,
                     Math.max(1, shared),
                     Math.max(0, sharedLook),

@@ -1,9 +1,12 @@
 package eggwright.forecast.level;
 
 /** The grid on which levels are held: offsets in logits from what the trade's published losses say. */
-final class Grid {
+public final class Grid {
     static final int POINTS = 81;
     static final double STEP = 0.08;
+    /** No level is impossible, however far from all that was published. */
+    private static final double NEVER = 1e-9;
+
     private static final double LOWEST = -STEP * (POINTS - 1) / 2;
 
     private Grid() {}
@@ -12,42 +15,28 @@ final class Grid {
         return LOWEST + STEP * point;
     }
 
-    /** Chances of a step of so many points under a normal of this spread (logits); sums to 1 over all steps. */
-    static double[] kernel(double sd) {
-        var kernel = new double[2 * POINTS - 1];
-        if (sd <= 0) {
-            kernel[POINTS - 1] = 1;
-            return kernel;
-        }
-        double total = 0;
-        for (int i = 0; i < kernel.length; i++) {
-            double z = (i - (POINTS - 1)) * STEP;
-            kernel[i] = normalCdf((z + STEP / 2) / sd) - normalCdf((z - STEP / 2) / sd);
-            total += kernel[i];
-        }
-        for (int i = 0; i < kernel.length; i++) {
-            kernel[i] /= total;
-        }
-        return kernel;
-    }
-
-    private static double normalCdf(double z) {
-        return 0.5 * org.hipparchus.special.Erf.erfc(-z / Math.sqrt(2));
-    }
-
-    /** Spreads a density over the grid by a kernel; what would fall off the ends stays at the ends. */
-    static double[] spread(double[] density, double[] kernel) {
-        var out = new double[POINTS];
-        for (int from = 0; from < POINTS; from++) {
-            double mass = density[from];
-            if (mass < 1e-14) {
-                continue;
-            }
-            for (int to = 0; to < POINTS; to++) {
-                out[to] += mass * kernel[to - from + POINTS - 1];
+    /**
+     * How often offsets fall near each point; sums to 1, or so nearly that it does not matter. Offsets beyond an end count there.
+     *
+     * @param offsets in logits, drawn from what is believed
+     * @param smoothing spread of the bell that each of them stands for, in logits
+     */
+    public static double[] density(double[] offsets, double smoothing) {
+        var density = new double[POINTS];
+        for (double offset : offsets) {
+            double place = Math.clamp((offset - LOWEST) / STEP, 0, POINTS - 1);
+            int below = (int) place;
+            density[below] += 1 - (place - below);
+            if (below + 1 < POINTS) {
+                density[below + 1] += place - below;
             }
         }
-        return out;
+        var smooth = Kernel.of(smoothing).spread(density);
+        normalise(smooth);
+        for (int i = 0; i < POINTS; i++) {
+            smooth[i] += NEVER;
+        }
+        return smooth;
     }
 
     static double normalise(double[] density) {

@@ -2,31 +2,31 @@ package eggwright.forecast.level;
 
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.random.RandomGenerator;
 
 /**
  * Learns how well one stage goes on a farm from its sets in order of time, and draws what further sets may do.
  *
- * <p>Model: the offset of set s from the trade's losses is theta_s = level(t_s) + e_s; the level wanders
- * (random walk, normal steps with variance drift² per week), e_s is normal with spread {@code sets}, trays scatter about
- * theta_s as beta-binomials with rho {@code trays}. The level begins at N(0, {@value #FIRST_SPREAD}²): a weight of about
- * a dozen eggs for the trade's figures, since published farms differ by that much (pheasant fertility 47 to 88.5 %). All
- * four unknowns are carried on a grid; nothing is assumed away. Forward filtering, backward sampling (Carter and Kohn
- * 1994, Biometrika 81:541; from memory) on the grid.
+ * <p>Model: the offset of set s from the trade's losses is theta_s = level(t_s) + e_s; the level wanders (a slope
+ * through the season, and a random walk of normal steps with variance drift² a week), e_s is normal with spread {@code sets}, trays scatter about theta_s as
+ * beta-binomials with rho {@code trays}. What is believed beforehand is the caller's. All
+ * unknowns are carried on a grid. Forward filtering, backward sampling on the grid (Carter and Kohn 1994, On Gibbs
+ * sampling for state space models, Biometrika 81:541-553; the volume from memory, the paper not read).
  */
 public final class LevelFilter {
-    /** Spread of farms about the trade's published level, in logits. */
-    static final double FIRST_SPREAD = 0.8;
-
     private static final double NEGLIGIBLE = 1e-4;
 
     private final List<Branch> branches;
     private final double[] cumulated;
+    private final int first;
     private final int sets;
 
-    private LevelFilter(List<Branch> branches, int sets) {
+    private LevelFilter(List<Branch> branches, int first, int sets) {
         this.branches = branches;
+        this.first = first;
         this.sets = sets;
         this.cumulated = new double[branches.size()];
         double total = 0;
@@ -38,104 +38,119 @@ public final class LevelFilter {
 
     /** One guess at the scatter, with what was learnt under it. */
     private static final class Branch {
-        final Scatter scatter;
-        final double[] setKernel;
+        final double slope;
+        final double drift;
+        final double trays;
+        final Kernel ofSets;
+        final List<Observed> sets;
         final double[][] filtered;
-        final double[][] stepKernels;
+        final Kernel[] steps;
         final double[][] likelihoods;
+        double log;
         double weight;
 
-        Branch(Scatter scatter, int sets) {
-            this.scatter = scatter;
-            this.setKernel = Grid.kernel(scatter.sets());
-            this.filtered = new double[sets][];
-            this.stepKernels = new double[sets][];
-            this.likelihoods = new double[sets][];
+        Branch(double slope, double drift, double trays, double chance, Kernel ofSets, List<Observed> sets) {
+            this.slope = slope;
+            this.drift = drift;
+            this.trays = trays;
+            this.log = Math.log(chance);
+            this.ofSets = ofSets;
+            this.sets = sets;
+            this.filtered = new double[sets.size()][];
+            this.steps = new Kernel[sets.size()];
+            this.likelihoods = new double[sets.size()][0];
+        }
+
+        void forward(List<Seen> seen, int first, double[] beforehand) {
+            var level = beforehand.clone();
+            var kernels = new HashMap<Long, Kernel>();
+            for (int s = 0; s < sets.size(); s++) {
+                if (s > 0) {
+                    long days = ChronoUnit.DAYS.between(
+                            sets.get(s - 1).setOn(), sets.get(s).setOn());
+                    steps[s] = kernels.computeIfAbsent(days, d -> Kernel.of(drift * Math.sqrt(Math.max(0, d) / 7.0)));
+                    level = steps[s].spread(level);
+                }
+                var here = seen.get(s);
+                if (here.ofLevel.length > 0) {
+                    likelihoods[s] = here.ofSet;
+                    for (int i = 0; i < Grid.POINTS; i++) {
+                        level[i] *= here.ofLevel[i];
+                    }
+                    log += Math.log(Grid.normalise(level)) + here.logScale;
+                }
+                if (s >= first) {
+                    filtered[s] = level.clone();
+                }
+            }
         }
     }
 
-    /** Learns from sets in order of set day; those without counts are carried along, to be drawn. */
-    public static LevelFilter of(List<Observed> sets) {
-        var trays = Scatter.trayGuesses();
-        var tables = sets.stream().map(s -> Likelihood.of(s.counts(), trays)).toList();
+    /**
+     * How likely the counts of one set are, under one slope and one scatter of trays.
+     *
+     * @param ofSet for each offset of the set
+     * @param ofLevel for each level, the set's own part summed out; empty where nothing was counted
+     */
+    private record Seen(double[] ofSet, double[] ofLevel, double logScale) {
+        static final Seen NOTHING = new Seen(new double[0], new double[0], 0);
+    }
+
+    /**
+     * Learns from sets in order of set day; those without counts are carried along, to be drawn.
+     *
+     * @param first index of the first set that will be drawn; what was learnt of earlier ones is not kept
+     */
+    public static LevelFilter of(List<Observed> sets, int first, Beforehand beforehand) {
+        var trays = Scatter.trays();
+        var logs = sets.stream().map(s -> Likelihood.logs(s.counts(), trays)).toList();
         var branches = new ArrayList<Branch>();
-        var logs = new ArrayList<Double>();
-        var setKernels = new java.util.HashMap<Double, double[]>();
-        for (var scatter : Scatter.guesses()) {
-            var branch = new Branch(scatter, sets.size());
-            int t = indexOf(trays, scatter.trays());
-            double log = Math.log(scatter.weight()) + forward(branch, sets, tables, t);
-            branches.add(branch);
-            logs.add(log);
-            setKernels.putIfAbsent(scatter.sets(), branch.setKernel);
+        for (var slope : Scatter.slopes(beforehand)) {
+            for (int t = 0; t < trays.size(); t++) {
+                var tray = trays.get(t);
+                var rows = new ArrayList<Likelihood.Row>();
+                for (int s = 0; s < sets.size(); s++) {
+                    rows.add(Likelihood.shifted(
+                            logs.get(s)[t], slope.value() * sets.get(s).week()));
+                }
+                for (var spread : Scatter.sets(beforehand)) {
+                    var ofSets = Kernel.of(spread.value());
+                    var seen = seen(sets, rows, ofSets);
+                    for (var drift : Scatter.drifts(beforehand)) {
+                        double chance = slope.chance() * tray.chance() * spread.chance() * drift.chance();
+                        var branch = new Branch(slope.value(), drift.value(), tray.value(), chance, ofSets, sets);
+                        branch.forward(seen, first, beforehand.level());
+                        branches.add(branch);
+                    }
+                }
+            }
         }
-        double greatest = logs.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        return new LevelFilter(weighed(branches), first, sets.size());
+    }
+
+    private static List<Seen> seen(List<Observed> sets, List<Likelihood.Row> rows, Kernel ofSets) {
+        var seen = new ArrayList<Seen>();
+        for (int s = 0; s < sets.size(); s++) {
+            var row = rows.get(s);
+            seen.add(
+                    sets.get(s).counts().isEmpty()
+                            ? Seen.NOTHING
+                            : new Seen(row.scaled(), ofSets.spread(row.scaled()), row.logScale()));
+        }
+        return seen;
+    }
+
+    private static List<Branch> weighed(List<Branch> branches) {
+        double greatest = branches.stream().mapToDouble(b -> b.log).max().orElse(0);
         double total = 0;
-        for (int i = 0; i < branches.size(); i++) {
-            branches.get(i).weight = Math.exp(logs.get(i) - greatest);
-            total += branches.get(i).weight;
+        for (var branch : branches) {
+            branch.weight = Math.exp(branch.log - greatest);
+            total += branch.weight;
         }
         for (var branch : branches) {
             branch.weight /= total;
         }
-        return new LevelFilter(
-                branches.stream().filter(b -> b.weight > NEGLIGIBLE).toList(), sets.size());
-    }
-
-    private static int indexOf(double[] guesses, double value) {
-        for (int i = 0; i < guesses.length; i++) {
-            if (Double.compare(guesses[i], value) == 0) {
-                return i;
-            }
-        }
-        throw new IllegalArgumentException("No guess of " + value);
-    }
-
-    private static double forward(Branch branch, List<Observed> sets, List<Likelihood.Table> tables, int tray) {
-        var level = Grid.spread(point(), Grid.kernel(FIRST_SPREAD));
-        double log = 0;
-        var kernels = new java.util.HashMap<Long, double[]>();
-        for (int s = 0; s < sets.size(); s++) {
-            if (s > 0) {
-                long days = ChronoUnit.DAYS.between(
-                        sets.get(s - 1).setOn(), sets.get(s).setOn());
-                var kernel = kernels.computeIfAbsent(
-                        days, d -> Grid.kernel(branch.scatter.drift() * Math.sqrt(Math.max(0, d) / 7.0)));
-                branch.stepKernels[s] = kernel;
-                level = Grid.spread(level, kernel);
-            }
-            if (!sets.get(s).counts().isEmpty()) {
-                var likelihood = tables.get(s).scaled[tray];
-                branch.likelihoods[s] = likelihood;
-                // The kernel is symmetric: spreading the likelihood gives that of the level, the set's own part summed
-                // out.
-                var ofLevel = spreadBack(likelihood, branch.setKernel);
-                for (int i = 0; i < Grid.POINTS; i++) {
-                    level[i] *= ofLevel[i];
-                }
-                log += Math.log(Grid.normalise(level)) + tables.get(s).logScale[tray];
-            }
-            branch.filtered[s] = level.clone();
-        }
-        return log;
-    }
-
-    private static double[] spreadBack(double[] ofSet, double[] kernel) {
-        var out = new double[Grid.POINTS];
-        for (int level = 0; level < Grid.POINTS; level++) {
-            double sum = 0;
-            for (int set = 0; set < Grid.POINTS; set++) {
-                sum += kernel[set - level + Grid.POINTS - 1] * ofSet[set];
-            }
-            out[level] = sum;
-        }
-        return out;
-    }
-
-    private static double[] point() {
-        var point = new double[Grid.POINTS];
-        point[(Grid.POINTS - 1) / 2] = 1;
-        return point;
+        return branches.stream().filter(b -> b.weight > NEGLIGIBLE).toList();
     }
 
     /** One draw of the offsets of some sets, jointly, and of the scatter of trays. */
@@ -159,76 +174,49 @@ public final class LevelFilter {
         }
     }
 
-    /**
-     * Draws the offsets of the sets from {@code first} to the last.
-     *
-     * @param first index of the first set to draw
-     */
-    public Draw draw(int first, RandomGenerator random) {
-        var branch = branches.get(pick(cumulated, random.nextDouble() * cumulated[cumulated.length - 1]));
+    /** Draws the offsets of the sets from the first to the last. */
+    public Draw draw(RandomGenerator random) {
+        var branch = branches.get(place(cumulated, cumulated.length, random));
         var offsets = new double[sets - first];
+        var sums = new double[Grid.POINTS];
         int level = -1;
         for (int s = sets - 1; s >= first; s--) {
-            var density = branch.filtered[s].clone();
-            if (level >= 0) {
-                var kernel = branch.stepKernels[s + 1];
-                for (int i = 0; i < Grid.POINTS; i++) {
-                    density[i] *= kernel[level - i + Grid.POINTS - 1];
-                }
-            }
-            level = pickFrom(density, random);
-            offsets[s - first] = offset(branch, s, level, random);
+            level = level < 0
+                    ? pick(branch.filtered[s], sums, random)
+                    : near(level, branch.steps[s + 1], branch.filtered[s], sums, random);
+            // Within a step of the grid every offset is as likely as another.
+            offsets[s - first] = Grid.at(near(level, branch.ofSets, branch.likelihoods[s], sums, random))
+                    + (random.nextDouble() - 0.5) * Grid.STEP
+                    + branch.slope * branch.sets.get(s).week();
         }
-        return new Draw(offsets, branch.scatter.trays());
+        return new Draw(offsets, branch.trays);
     }
 
-    private static double offset(Branch branch, int s, int level, RandomGenerator random) {
-        var density = new double[Grid.POINTS];
-        var likelihood = branch.likelihoods[s];
-        for (int i = 0; i < Grid.POINTS; i++) {
-            density[i] = branch.setKernel[i - level + Grid.POINTS - 1] * (likelihood == null ? 1 : likelihood[i]);
-        }
-        // Within a step of the grid every offset is as likely as another.
-        return Grid.at(pickFrom(density, random)) + (random.nextDouble() - 0.5) * Grid.STEP;
-    }
-
-    private static int pickFrom(double[] density, RandomGenerator random) {
-        var sums = new double[density.length];
+    /** A point near another, in proportion to the kernel and to {@code weights}; an empty array weighs all alike. */
+    private static int near(int centre, Kernel kernel, double[] weights, double[] sums, RandomGenerator random) {
+        int low = Math.max(0, centre - kernel.reach());
+        int high = Math.min(Grid.POINTS - 1, centre + kernel.reach());
         double total = 0;
-        for (int i = 0; i < density.length; i++) {
+        for (int i = low; i <= high; i++) {
+            total += kernel.at(i - centre) * (weights.length == 0 ? 1 : weights[i]);
+            sums[i - low] = total;
+        }
+        return low + place(sums, high - low + 1, random);
+    }
+
+    private static int pick(double[] density, double[] sums, RandomGenerator random) {
+        double total = 0;
+        for (int i = 0; i < Grid.POINTS; i++) {
             total += density[i];
             sums[i] = total;
         }
-        return pick(sums, random.nextDouble() * total);
+        return place(sums, Grid.POINTS, random);
     }
 
-    private static int pick(double[] sums, double at) {
-        int found = java.util.Arrays.binarySearch(sums, at);
+    private static int place(double[] sums, int length, RandomGenerator random) {
+        double at = random.nextDouble() * sums[length - 1];
+        int found = Arrays.binarySearch(sums, 0, length, at);
         int place = found >= 0 ? found + 1 : -found - 1;
-        return Math.min(place, sums.length - 1);
+        return Math.min(place, length - 1);
     }
-
-    /** The mean over guesses of the spread of whole sets, in logits; and of the likeness within trays. */
-    public Learnt learnt() {
-        double drift = 0;
-        double setSpread = 0;
-        double rho = 0;
-        double total = 0;
-        for (var branch : branches) {
-            drift += branch.weight * branch.scatter.drift();
-            setSpread += branch.weight * branch.scatter.sets();
-            rho += branch.weight * branch.scatter.trays();
-            total += branch.weight;
-        }
-        return new Learnt(drift / total, setSpread / total, rho / total);
-    }
-
-    /**
-     * What was learnt of the scatter: posterior means.
-     *
-     * @param driftLogitsPerWeek spread of the level's wandering in a week
-     * @param setSpreadLogits spread of whole sets about the level
-     * @param trayRho likeness of eggs of one tray beyond its set
-     */
-    public record Learnt(double driftLogitsPerWeek, double setSpreadLogits, double trayRho) {}
 }

@@ -5,60 +5,76 @@ import org.hipparchus.special.Gamma;
 
 /** How likely the counts of one set are, for each offset on the grid and each guess at the scatter of trays. */
 final class Likelihood {
+    private static final int MANY = 150;
+
+    /** So little that it changes nothing, and more than nothing: sets that contradict each other are still weighed. */
+    private static final double NEVER = 1e-200;
+
     private Likelihood() {}
 
-    /** Rows by guess of tray scatter, columns by grid point; each row scaled so that its greatest is 1, its log kept. */
-    static final class Table {
-        final double[][] scaled;
-        final double[] logScale;
+    /** By grid point, scaled so that the greatest is 1, the log of the scale kept. */
+    record Row(double[] scaled, double logScale) {}
 
-        private Table(double[][] scaled, double[] logScale) {
-            this.scaled = scaled;
-            this.logScale = logScale;
+    /** The log of how likely the counts are, by guess of tray scatter and grid point. */
+    static double[][] logs(List<Observed.Count> counts, List<Scatter.Guess> trays) {
+        var logs = new double[trays.size()][Grid.POINTS];
+        for (int t = 0; t < trays.size(); t++) {
+            for (var count : counts) {
+                add(logs[t], count, trays.get(t).value());
+            }
         }
+        return logs;
     }
 
-    static Table of(List<Observed.Count> counts, double[] trayGuesses) {
-        var scaled = new double[trayGuesses.length][Grid.POINTS];
-        var logScale = new double[trayGuesses.length];
-        for (int t = 0; t < trayGuesses.length; t++) {
-            var logs = new double[Grid.POINTS];
-            for (var count : counts) {
-                add(logs, count, trayGuesses[t]);
-            }
-            double greatest = Double.NEGATIVE_INFINITY;
-            for (double log : logs) {
-                greatest = Math.max(greatest, log);
-            }
-            logScale[t] = greatest;
-            for (int i = 0; i < Grid.POINTS; i++) {
-                scaled[t][i] = Math.exp(logs[i] - greatest);
-            }
+    /** As if every offset were higher by {@code shift} logits; beyond the ends of the grid as at the ends. */
+    static Row shifted(double[] logs, double shift) {
+        var moved = new double[Grid.POINTS];
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < Grid.POINTS; i++) {
+            double place = Math.clamp(i + shift / Grid.STEP, 0, Grid.POINTS - 1.0);
+            int below = Math.min(Grid.POINTS - 2, (int) place);
+            moved[i] = logs[below] + (place - below) * (logs[below + 1] - logs[below]);
+            greatest = Math.max(greatest, moved[i]);
         }
-        return new Table(scaled, logScale);
+        for (int i = 0; i < Grid.POINTS; i++) {
+            moved[i] = Math.max(NEVER, Math.exp(moved[i] - greatest));
+        }
+        return new Row(moved, greatest);
     }
 
     private static void add(double[] logs, Observed.Count count, double tray) {
         double rho = together(tray, count.of(), count.trays());
         int x = count.through();
         int n = count.of();
+        boolean scatters = rho >= 1e-6;
+        double size = scatters ? 1 / rho - 1 : 0;
+        double all = scatters ? logRising(size, n) : 0;
         for (int i = 0; i < Grid.POINTS; i++) {
             double p = share(count.expectedLogit() + Grid.at(i));
-            logs[i] += rho < 1e-6 ? x * Math.log(p) + (n - x) * Math.log1p(-p) : betaBinomial(x, n, p, rho);
+            logs[i] += scatters
+                    ? logRising(p * size, x) + logRising((1 - p) * size, n - x) - all
+                    : x * Math.log(p) + (n - x) * Math.log1p(-p);
         }
     }
 
-    /** Without the binomial coefficient, which does not depend on the level. */
-    private static double betaBinomial(int x, int n, double p, double rho) {
-        double size = 1 / rho - 1;
-        double a = p * size;
-        double b = (1 - p) * size;
-        return Gamma.logGamma(a + x)
-                - Gamma.logGamma(a)
-                + Gamma.logGamma(b + n - x)
-                - Gamma.logGamma(b)
-                + Gamma.logGamma(size)
-                - Gamma.logGamma(size + n);
+    /**
+     * The log of {@code a (a + 1) ... (a + k - 1)}: the beta-binomial in these, without its binomial coefficient, which
+     * does not depend on the level. For the counts of a tray a product is quicker than two log-gammas.
+     */
+    static double logRising(double a, int k) {
+        if (k > MANY) {
+            return Gamma.logGamma(a + k) - Gamma.logGamma(a);
+        }
+        double log = 0;
+        double product = 1;
+        for (int i = 0; i < k; i++) {
+            product *= a + i;
+            if (product > 1e250 || product < 1e-250) {
+                log += Math.log(product);
+                product = 1;
+            }
+        }
+        return log + Math.log(product);
     }
 
     /**

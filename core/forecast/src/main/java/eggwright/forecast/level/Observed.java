@@ -6,9 +6,10 @@ import java.util.List;
 /**
  * One set at one stage, in the order of time.
  *
+ * @param week of the season, 0 in its middle; slopes count from there
  * @param counts what was counted; empty where the set has not come so far
  */
-public record Observed(LocalDate setOn, List<Count> counts) {
+public record Observed(LocalDate setOn, double week, List<Count> counts) {
     public Observed {
         counts = List.copyOf(counts);
     }

@@ -7,6 +7,7 @@ import eggwright.book.name.SetName;
 import eggwright.book.picture.Picture;
 import eggwright.book.picture.SetPicture;
 import eggwright.forecast.Forecaster;
+import eggwright.forecast.SetForecast;
 import eggwright.forecast.history.Passage;
 import eggwright.forecast.history.Passages;
 import eggwright.trade.Species;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** Judges forecasts of finished sets by what was known on the day. */
 public record TrackRecord(List<Forecasted> forecasts) {
@@ -30,10 +32,19 @@ public record TrackRecord(List<Forecasted> forecasts) {
      * @param stop asked between forecasts; answering yes ends early with what there is
      */
     public static TrackRecord of(Ledger ledger, Function<Species, SpeciesProfile> profiles, BooleanSupplier stop) {
+        return of(ledger, profiles, any -> true, stop);
+    }
+
+    /** Judges only the sets that are wanted. */
+    static TrackRecord of(
+            Ledger ledger,
+            Function<Species, SpeciesProfile> profiles,
+            Predicate<SetName> wanted,
+            BooleanSupplier stop) {
         var picture = ledger.picture();
         var found = new ArrayList<Forecasted>();
         for (var passage : Passages.of(picture)) {
-            if (passage.progress() == Passage.Progress.FINISHED) {
+            if (passage.progress() == Passage.Progress.FINISHED && wanted.test(passage.set())) {
                 for (var moment : moments(ledger, picture, passage)) {
                     if (stop.getAsBoolean()) {
                         return new TrackRecord(found);
@@ -49,13 +60,15 @@ public record TrackRecord(List<Forecasted> forecasts) {
 
     private static void judge(
             Ledger ledger, Passage passage, At at, Function<Species, SpeciesProfile> profiles, List<Forecasted> found) {
-        var then = ledger.asOf(at.asOf()).picture();
-        for (var forecast : Forecaster.of(then, profiles).sets()) {
-            if (forecast.set().equals(passage.set())) {
-                found.add(new Forecasted(
-                        passage.set(), at.moment(), at.asOf(), forecast.chicks(), passage.saleable(), at.origin()));
-            }
-        }
+        // The first look is often the last: the same instant knows the same.
+        var same = found.stream()
+                .filter(f -> f.set().equals(passage.set()) && f.asOf().equals(at.asOf()))
+                .map(Forecasted::forecast)
+                .findFirst();
+        same.or(() -> Forecaster.of(ledger.asOf(at.asOf()).picture(), profiles, passage.set())
+                        .map(SetForecast::chicks))
+                .ifPresent(chicks -> found.add(new Forecasted(
+                        passage.set(), at.moment(), at.asOf(), chicks, passage.saleable(), at.origin())));
     }
 
     private static List<At> moments(Ledger ledger, Picture picture, Passage passage) {

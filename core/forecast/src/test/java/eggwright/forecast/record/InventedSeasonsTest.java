@@ -1,89 +1,68 @@
 package eggwright.forecast.record;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import eggwright.book.entry.Origin;
-import eggwright.book.fold.Ledger;
 import eggwright.forecast.record.Forecasted.Moment;
 import eggwright.invented.TruthDeck;
-import eggwright.invented.season.Season;
-import eggwright.invented.truth.Truth;
-import eggwright.trade.SpeciesProfile;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
- * Forecasts on seasons of the invented farm, judged by what was known on the day. Run {@link #main} with a number of
- * seasons for the large table of docs/models/forecast-calibration.md.
+ * Forecasts on seasons of the invented farm, judged by what was known on the day. A small run that can fail on both sides:
+ * one set of each season, so that forecasts of one moment are independent and the bounds are two plain Monte Carlo errors.
+ * The large run is {@link CalibrationRunTest}.
  */
 class InventedSeasonsTest {
-    private static final LocalDate FIRST_EGG = LocalDate.of(2027, 3, 22);
+    private static final int SEASONS = 48;
+    private static final long SEED = 2026;
 
-    /** How often ranges with randomised ends held, and two Monte Carlo errors with seasons as clusters; in percent. */
-    record Held(double pct, double twoErrors, int forecasts) {}
+    private static List<Judged> seasons = List.of();
 
-    static Held held(List<TrackRecord> seasons, Moment moment, double level) {
-        double tail = (1 - level) / 2;
-        double held = 0;
-        double count = 0;
-        var perSeason = new ArrayList<double[]>();
-        for (int i = 0; i < seasons.size(); i++) {
-            var random = new SplittableRandom(99 + i);
-            var mine = new double[2];
-            for (var forecast : seasons.get(i).of(moment, Origin.NOTED)) {
-                double place = forecast.place(random.nextDouble());
-                mine[0] += place >= tail && place <= 1 - tail ? 1 : 0;
-                mine[1]++;
-            }
-            perSeason.add(mine);
-            held += mine[0];
-            count += mine[1];
+    @BeforeAll
+    static void judge() {
+        var deck = TruthDeck.varied(SEED, SEASONS);
+        var judged = new ArrayList<Judged>();
+        for (int i = 0; i < SEASONS; i++) {
+            judged.add(Judged.one(deck.get(i), SEED + i));
         }
-        double share = held / count;
-        double squares = 0;
-        for (var mine : perSeason) {
-            squares += Math.pow(mine[0] - share * mine[1], 2);
-        }
-        double error = Math.sqrt(squares * seasons.size() / (seasons.size() - 1.0)) / count;
-        return new Held(100 * share, 200 * error, (int) count);
+        seasons = List.copyOf(judged);
     }
 
-    static TrackRecord season(Truth truth, long seed) {
-        return TrackRecord.of(Ledger.of(Season.of(truth, seed, FIRST_EGG).entries()), SpeciesProfile::of, () -> false);
+    private static double twoErrors(double level) {
+        return 200 * Math.sqrt(level * (1 - level) / SEASONS);
     }
 
-    /** One-sided, since ranges are wider than they need be while a farm is new: see the calibration page. */
     @Test
-    void ranges_areNotTooNarrow_onInventedSeasons() {
-        var deck = TruthDeck.varied(2026, 4);
-        var seasons = new ArrayList<TrackRecord>();
-        for (int i = 0; i < deck.size(); i++) {
-            seasons.add(season(deck.get(i), 5000 + i));
-        }
+    void ranges_holdAsOftenAsTheySay_onInventedSeasons() {
         for (var moment : Moment.values()) {
             for (double level : List.of(0.8, 0.95)) {
-                var held = held(seasons, moment, level);
-                assertTrue(held.forecasts() > 30, held.toString());
-                assertTrue(
-                        held.pct() >= 100 * level - Math.max(8, held.twoErrors()), moment + " " + level + " " + held);
+                var held = Judged.held(seasons, Judged.at(moment), level);
+                assertEquals(SEASONS, held.forecasts());
+                assertEquals(100 * level, held.pct(), twoErrors(level), moment + " at " + level);
             }
         }
     }
 
-    /** {@code varied 200} or {@code outside 28}: the table, a line for each moment and level. */
-    public static void main(String[] arguments) {
-        int count = Integer.parseInt(arguments[1]);
-        var deck = arguments[0].equals("outside") ? TruthDeck.outside(2026, count) : TruthDeck.varied(2026, count);
-        var seasons = java.util.stream.IntStream.range(0, count)
-                .parallel()
-                .mapToObj(i -> season(deck.get(i), 5000 + i))
-                .toList();
+    /** The same check on the same seasons must not pass ranges that are too narrow or too wide. */
+    @Test
+    void stretchedRanges_areFound_tooNarrowAndTooWide() {
         for (var moment : Moment.values()) {
-            for (double level : List.of(0.8, 0.95)) {
-                System.out.println(moment.word() + " " + level + " " + held(seasons, moment, level));
+            var narrow = Judged.held(seasons, Judged.at(moment), 0.8, one -> one.placeStretched(0.5));
+            assertTrue(narrow.pct() < 80 - twoErrors(0.8), moment + " half as wide: " + narrow);
+            var wide = Judged.held(seasons, Judged.at(moment), 0.8, one -> one.placeStretched(2));
+            assertTrue(wide.pct() > 80 + twoErrors(0.8), moment + " twice as wide: " + wide);
+        }
+    }
+
+    /** Not stretched is not changed: the planted breach is in the stretching alone. */
+    @Test
+    void stretchingByOne_changesNothing() {
+        for (var season : seasons) {
+            for (var one : season.forecasts()) {
+                assertEquals(one.place(), one.placeStretched(1), 1e-9);
             }
         }
     }

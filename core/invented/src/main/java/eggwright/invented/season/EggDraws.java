@@ -58,7 +58,6 @@ final class EggDraws {
     }
 
     private Chances levels(SectionTruth section, PenTruth pen, LocalDate laidOn, LocalDate setOn) {
-        var trend = farm.truth.trend();
         var losses = farm.bird(pen.species()).losses();
         int day = farm.day(setOn);
         long stored = ChronoUnit.DAYS.between(laidOn, setOn);
@@ -66,9 +65,9 @@ final class EggDraws {
                 * farm.truth.eggRoom().earlyPerDay();
         return new Chances(
                 farm.levels.fertility(pen, farm.day(laidOn)),
-                Levels.loss(losses.earlyPct(), trend.earlyPerWeek(), day) + aged,
-                Levels.loss(losses.midPct(), trend.midPerWeek(), day) + section.midLogit(),
-                Levels.loss(losses.latePct(), trend.latePerWeek(), day) + section.lateLogit());
+                farm.levels.loss(Levels.Loss.EARLY, losses, day) + aged,
+                farm.levels.loss(Levels.Loss.MID, losses, day) + section.midLogit(),
+                farm.levels.loss(Levels.Loss.LATE, losses, day) + section.lateLogit());
     }
 
     private Chances shifts(

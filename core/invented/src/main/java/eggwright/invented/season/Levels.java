@@ -2,8 +2,10 @@ package eggwright.invented.season;
 
 import eggwright.invented.chance.Draw;
 import eggwright.invented.chance.Streams;
+import eggwright.invented.truth.LossTruth;
 import eggwright.invented.truth.PenTruth;
 import eggwright.invented.truth.Truth;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -13,11 +15,15 @@ final class Levels {
 
     private final Truth truth;
     private final double[] farmDrift;
+    private final Map<Loss, double[]> lossDrift = new EnumMap<>(Loss.class);
     private final Map<String, double[]> penDrift = new HashMap<>();
 
     Levels(Truth truth, Streams streams) {
         this.truth = truth;
         this.farmDrift = walk(streams, truth.trend().driftSd(), "the farm");
+        for (var loss : Loss.values()) {
+            lossDrift.put(loss, walk(streams, truth.trend().lossDriftSd(), "the losses " + loss));
+        }
         for (var pen : truth.pens()) {
             penDrift.put(pen.name(), walk(streams, pen.driftSd(), "pen " + pen.name()));
         }
@@ -49,8 +55,27 @@ final class Levels {
                 + befell;
     }
 
+    /** The stages of loss that change through the season. */
+    enum Loss {
+        EARLY,
+        MID,
+        LATE
+    }
+
     /** A loss at a stage, for eggs set on a day. */
-    static double loss(double pct, double perWeek, int day) {
-        return Draw.logit(pct / 100) + perWeek * day / 7.0;
+    double loss(Loss loss, LossTruth losses, int day) {
+        var trend = truth.trend();
+        double pct = switch (loss) {
+            case EARLY -> losses.earlyPct();
+            case MID -> losses.midPct();
+            case LATE -> losses.latePct();
+        };
+        double perWeek = switch (loss) {
+            case EARLY -> trend.earlyPerWeek();
+            case MID -> trend.midPerWeek();
+            case LATE -> trend.latePerWeek();
+        };
+        double wandered = lossDrift.getOrDefault(loss, farmDrift)[Math.clamp(day / 7, 0, WEEKS - 1)];
+        return Draw.logit(pct / 100) + perWeek * day / 7.0 + wandered;
     }
 }

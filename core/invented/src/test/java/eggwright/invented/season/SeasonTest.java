@@ -151,7 +151,7 @@ class SeasonTest {
     void fertility_isThatOfTheTruth_whereNothingDrifts() {
         var still = Truth.PLAIN
                 .withPens(List.of(Truth.PLAIN.pens().getFirst().withFertility(88, 0)))
-                .with(new TrendTruth(0, 0, 0, 0, 0))
+                .with(new TrendTruth(0, 0, 0, 0, 0, 0))
                 .with(new ScatterTruth(0, 0, ScatterTruth.Trays.BETA_BINOMIAL, 0, 0, 0, 0, 3));
         int eggs = 0;
         int fertile = 0;

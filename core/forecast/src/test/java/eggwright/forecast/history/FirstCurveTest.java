@@ -1,0 +1,52 @@
+package eggwright.forecast.history;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import eggwright.trade.FarmSpread;
+import eggwright.trade.Species;
+import eggwright.trade.SpeciesProfile;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class FirstCurveTest {
+    private static final FirstCurve PHEASANT = FirstCurve.of(SpeciesProfile.of(Species.PHEASANT));
+
+    /** By hand from losses.csv: 85.05 % fertile, 73.9 % of fertile hatched, 97 % sound, 98.2 % of chicks saleable. */
+    @Test
+    void chicks_areThoseOfThePublishedLosses() {
+        assertEquals(0.8505 * 0.739 * 0.985 * 0.985 * 0.985 * 0.997, PHEASANT.chicks(), 0.002);
+    }
+
+    @Test
+    void stages_multiplyToTheWhole() {
+        double first = PHEASANT.through(StageKind.SET_TO_FIRST_LOOK, 0, 8);
+        double second = PHEASANT.through(StageKind.LOOK_TO_LOOK, 8, 14);
+        double last = PHEASANT.through(StageKind.LAST_LOOK_TO_CHICK, 14, 0);
+        assertEquals(PHEASANT.through(StageKind.SET_TO_CHICK, 0, 0), first * second * last, 1e-12);
+    }
+
+    @Test
+    void otherFarms_spreadAsPublished() {
+        var random = new SplittableRandom(1);
+        double sum = 0;
+        double squares = 0;
+        int farms = 20_000;
+        for (int i = 0; i < farms; i++) {
+            double hatch = PHEASANT.elsewhere(random).logit(StageKind.LAST_LOOK_TO_CHICK, 8, 0);
+            sum += hatch;
+            squares += hatch * hatch;
+        }
+        double sd = Math.sqrt(squares / farms - Math.pow(sum / farms, 2));
+        double spread = FarmSpread.PUBLISHED.ofEachLoss(
+                SpeciesProfile.of(Species.PHEASANT).losses());
+        // To first order the leverage times the spread of each loss.
+        assertEquals(PHEASANT.leverage(StageKind.LAST_LOOK_TO_CHICK, 8, 0) * spread, sd, 0.05);
+    }
+
+    @Test
+    void lateSeason_isWorse() {
+        assertTrue(PHEASANT.later(6).chicks() < PHEASANT.chicks());
+        assertTrue(PHEASANT.later(-6).chicks() > PHEASANT.chicks());
+    }
+}

@@ -1,0 +1,61 @@
+package eggwright.forecast.level;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.hipparchus.special.Gamma;
+import org.junit.jupiter.api.Test;
+
+class LikelihoodTest {
+    private static final List<Scatter.Guess> TRAY = List.of(new Scatter.Guess(0.001, 1));
+
+    /** Against Hipparchus' log-gamma. */
+    @Test
+    void risingProduct_isTheDifferenceOfLogGammas() {
+        for (double a : List.of(1e-4, 0.3, 2.5, 60.0, 5e4)) {
+            for (int k : List.of(0, 1, 7, 54, 150, 151, 4000)) {
+                double expected = Gamma.logGamma(a + k) - Gamma.logGamma(a);
+                assertEquals(expected, Likelihood.logRising(a, k), 1e-9 * Math.max(1, Math.abs(expected)), a + " " + k);
+            }
+        }
+    }
+
+    @Test
+    void counts_areLikeliest_whereTheirShareIs() {
+        var logs = Likelihood.logs(List.of(new Observed.Count(54, 44, 1, 1.2)), TRAY);
+        var row = Likelihood.shifted(logs[0], 0);
+        int best = 0;
+        for (int i = 0; i < Grid.POINTS; i++) {
+            best = row.scaled()[i] > row.scaled()[best] ? i : best;
+        }
+        assertEquals(Math.log(44.0 / 10), 1.2 + Grid.at(best), Grid.STEP);
+    }
+
+    @Test
+    void shift_byWholeSteps_movesTheRow() {
+        var logs = Likelihood.logs(List.of(new Observed.Count(54, 44, 1, 1.2)), TRAY);
+        var still = Likelihood.shifted(logs[0], 0);
+        var moved = Likelihood.shifted(logs[0], 3 * Grid.STEP);
+        for (int i = 0; i + 3 < Grid.POINTS; i++) {
+            assertEquals(still.scaled()[i + 3], moved.scaled()[i], 1e-9);
+        }
+    }
+
+    @Test
+    void kernel_keepsWhatItSpreads_awayFromTheEnds() {
+        var point = new double[Grid.POINTS];
+        point[40] = 1;
+        for (double sd : List.of(0.0, 0.02, 0.1, 0.4)) {
+            var spread = Kernel.of(sd).spread(point);
+            double total = 0;
+            double squares = 0;
+            for (int i = 0; i < Grid.POINTS; i++) {
+                total += spread[i];
+                squares += spread[i] * Math.pow(Grid.at(i), 2);
+            }
+            assertEquals(1, total, 1e-12);
+            assertTrue(Math.abs(Math.sqrt(squares) - sd) < Grid.STEP / 2, sd + " became " + Math.sqrt(squares));
+        }
+    }
+}
