@@ -21,7 +21,10 @@ public final class Main {
         int status = run(out, err, arguments);
         out.flush();
         err.flush();
-        System.exit(status);
+        // Where all went well the JVM ends by itself, which spares it the log that leaving with a status looks for.
+        if (status != Status.DONE) {
+            System.exit(status);
+        }
     }
 
     /**

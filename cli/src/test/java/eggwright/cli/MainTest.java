@@ -17,7 +17,17 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "calc", "calc interval", "calc predict", "calc dates", "calc species"})
+    @ValueSource(
+            strings = {
+                "",
+                "calc",
+                "calc interval",
+                "calc agreement",
+                "calc accuracy",
+                "calc predict",
+                "calc dates",
+                "calc species"
+            })
     void help_hasAnExample_onEveryCommand(String command) {
         var words = (command + " --help").strip().split(" ");
         var run = Run.of(words);

@@ -10,7 +10,7 @@ final class FramePages implements Pages {
     }
 
     private static Answer choose(Visit visit) {
-        var look = visit.typed().one("look").flatMap(Look::of).orElse(Look.SYSTEM);
+        var look = visit.typed().one(Look.FIELD).flatMap(Look::of).orElse(Look.SYSTEM);
         var back = visit.typed().one("back").filter(OwnPath::is).orElse("/");
         return new Answer.LookChosen(look, back);
     }

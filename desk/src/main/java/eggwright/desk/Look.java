@@ -14,6 +14,8 @@ public enum Look {
     DUSK;
 
     static final String COOKIE = "look";
+    /** The name of the buttons that choose it. */
+    public static final String FIELD = "colours";
 
     /** The word in the page, the cookie and the form. */
     public String word() {

@@ -9,6 +9,7 @@ public enum Place {
     NOTES("/notes"),
     EGG_ROOM("/egg-room"),
     PENS("/pens"),
+    RATES("/rates"),
     MACHINES("/machines"),
     BOOK("/book"),
     SETTINGS("/settings"),
@@ -16,7 +17,8 @@ public enum Place {
     ELSEWHERE("/");
 
     /** All that are listed beside the page. */
-    public static final List<Place> LISTED = List.of(TODAY, SETS, NOTES, EGG_ROOM, PENS, MACHINES, BOOK, SETTINGS);
+    public static final List<Place> LISTED =
+            List.of(TODAY, SETS, NOTES, EGG_ROOM, PENS, RATES, MACHINES, BOOK, SETTINGS);
     /** Those in reach of a thumb on a phone. */
     public static final List<Place> AT_HAND = LISTED.subList(0, 4);
     /** Those behind one more touch on a phone. */

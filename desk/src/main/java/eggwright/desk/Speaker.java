@@ -138,16 +138,13 @@ final class Speaker {
                 look(ctx),
                 setup.language(),
                 String.valueOf(ctx.req().getRemoteAddr()));
+        // A form that was open when the colours were chosen comes back with them, and with all that was typed.
+        visit.typed().one(Look.FIELD).flatMap(Look::of).ifPresent(chosen -> wear(ctx, chosen));
         switch (route.answer(visit)) {
             case Answer.Page page -> show(ctx, page);
             case Answer.Onward(var path) -> onward(ctx, path);
             case Answer.LookChosen(var look, var path) -> {
-                ctx.res()
-                        .addHeader(
-                                "Set-Cookie",
-                                Look.COOKIE + "=" + look.word()
-                                        + "; Path=/; Max-Age=34560000; SameSite=Strict; HttpOnly"
-                                        + (ctx.req().isSecure() ? "; Secure" : ""));
+                wear(ctx, look);
                 onward(ctx, path);
             }
             case Answer.CameIn(var pass, var token, var path) -> {
@@ -321,7 +318,21 @@ final class Speaker {
         ctx.status(303).header("Location", path);
     }
 
+    /** From now on, and on the page that answers this. */
+    private static void wear(Context ctx, Look look) {
+        ctx.res()
+                .addHeader(
+                        "Set-Cookie",
+                        Look.COOKIE + "=" + look.word() + "; Path=/; Max-Age=34560000; SameSite=Strict; HttpOnly"
+                                + (ctx.req().isSecure() ? "; Secure" : ""));
+        ctx.attribute(Look.COOKIE, look);
+    }
+
     private static Look look(Context ctx) {
+        var worn = ctx.<Look>attribute(Look.COOKIE);
+        if (worn != null) {
+            return worn;
+        }
         return Optional.ofNullable(ctx.cookie(Look.COOKIE)).flatMap(Look::of).orElse(Look.SYSTEM);
     }
 

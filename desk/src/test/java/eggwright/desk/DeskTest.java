@@ -225,7 +225,7 @@ final class DeskTest {
 
     @Test
     void theLook_isRememberedByTheBrowser_andShownAtOnce() throws IOException {
-        var chosen = write("/look", "look=dusk&back=%2Fsets%2F14", Map.of("Origin", own()));
+        var chosen = write("/look", "colours=dusk&back=%2Fsets%2F14", Map.of("Origin", own()));
         assertEquals(303, chosen.status());
         assertEquals("/sets/14", chosen.header("Location"));
         assertTrue(chosen.header("Set-Cookie").startsWith("look=dusk; Path=/;"), chosen.header("Set-Cookie"));
@@ -237,7 +237,7 @@ final class DeskTest {
 
     @Test
     void theLook_neverSendsAVisitorAway() throws IOException {
-        var chosen = write("/look", "look=dusk&back=%2F%2Felsewhere.example", Map.of("Origin", own()));
+        var chosen = write("/look", "colours=dusk&back=%2F%2Felsewhere.example", Map.of("Origin", own()));
 
         assertEquals("/", chosen.header("Location"));
     }

@@ -34,6 +34,11 @@ public final class DataFolder {
         return Files.exists(book());
     }
 
+    /** What a day sheet needs of the book, worked out before; see {@link Aside}. */
+    public Aside today() {
+        return new Aside(folder.resolve("today.aside"));
+    }
+
     Path book() {
         return folder.resolve(BOOK);
     }

@@ -5,13 +5,15 @@ import eggwright.book.name.EntryId;
 import eggwright.book.name.FarmId;
 import eggwright.store.StoreFault.Why;
 import eggwright.wire.EntryCodec;
+import eggwright.wire.Instants;
 import eggwright.wire.ReadEntry;
 import java.nio.ByteBuffer;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
-import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -38,14 +40,17 @@ final class EntryRows {
         Kept kept() {
             return switch (EntryCodec.read(written)) {
                 case ReadEntry.Whole(var entry) ->
-                    new Kept(entry, Instant.parse(receivedAt), Duration.ofMillis(clockOffsetMillis));
-                case ReadEntry.Malformed(var reason) ->
-                    throw new StoreFault(
-                            Why.DAMAGED,
-                            "Entry " + id + " of the book cannot be read: " + reason
-                                    + " Nothing was changed. Run verify to find all such entries.");
+                    new Kept(entry, Instants.utc(receivedAt), Duration.ofMillis(clockOffsetMillis));
+                case ReadEntry.Malformed(var reason) -> throw unreadable(id, reason);
             };
         }
+    }
+
+    private static StoreFault unreadable(EntryId id, String reason) {
+        return new StoreFault(
+                Why.DAMAGED,
+                "Entry " + id + " of the book cannot be read: " + reason
+                        + " Nothing was changed. Run verify to find all such entries.");
     }
 
     /** Takes one row. */
@@ -86,6 +91,31 @@ final class EntryRows {
         }
     }
 
+    /** The entries after one, in the order received: no more of each row than folding needs. */
+    static List<Kept> after(Connection connection, FarmId farm, long after) throws SQLException {
+        try (var select = connection.prepareStatement("""
+                select written, received_at, clock_offset_ms, id
+                from entry
+                where farm = ? and seq > ?
+                order by seq
+                """)) {
+            select.setString(1, farm.text());
+            select.setLong(2, after);
+            var entries = new ArrayList<Kept>();
+            try (var rows = select.executeQuery()) {
+                while (rows.next()) {
+                    switch (EntryCodec.read(rows.getString(1))) {
+                        case ReadEntry.Whole(var entry) ->
+                            entries.add(new Kept(
+                                    entry, Instants.utc(rows.getString(2)), Duration.ofMillis(rows.getLong(3))));
+                        case ReadEntry.Malformed(var reason) -> throw unreadable(id(rows.getBytes(4)), reason);
+                    }
+                }
+            }
+            return entries;
+        }
+    }
+
     /** The greatest number given; entries are numbered from 1 without gaps. */
     static long last(Connection connection, FarmId farm) throws SQLException {
         try (var select = connection.prepareStatement("""
@@ -96,6 +126,25 @@ final class EntryRows {
             select.setString(1, farm.text());
             try (var rows = select.executeQuery()) {
                 return rows.getLong(1);
+            }
+        }
+    }
+
+    /** The last of the first so many entries. */
+    static Head head(Connection connection, FarmId farm, long count) throws SQLException {
+        try (var select = connection.prepareStatement("""
+                select seq, written_sha256
+                from entry
+                where farm = ? and seq <= ?
+                order by seq desc
+                limit 1
+                """)) {
+            select.setString(1, farm.text());
+            select.setLong(2, count);
+            try (var rows = select.executeQuery()) {
+                return rows.next()
+                        ? new Head(farm, rows.getLong(1), rows.getBytes(2))
+                        : new Head(farm, 0, Digests.none());
             }
         }
     }

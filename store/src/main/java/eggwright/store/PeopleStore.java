@@ -1,7 +1,8 @@
 package eggwright.store;
 
 import eggwright.book.name.BuyerNumber;
-import eggwright.store.StoreFault.Why;
+import eggwright.book.store.Buyer;
+import eggwright.book.store.BuyerStore;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
@@ -12,20 +13,14 @@ import java.util.Optional;
  * Names and addresses behind buyer numbers, kept apart from the entries so that they can be erased. What is erased is
  * overwritten in the file; backups made before still hold it until they are thrown away.
  */
-public final class PeopleStore {
+public final class PeopleStore implements BuyerStore {
     private final SqliteEntryStore store;
 
     PeopleStore(SqliteEntryStore store) {
         this.store = store;
     }
 
-    /** What became of somebody who was to be erased. */
-    public enum Erased {
-        ERASED,
-        WAS_NOT_THERE
-    }
-
-    /** All buyers, by number. */
+    @Override
     public List<Buyer> all() {
         return store.ask(connection -> {
             try (var select = connection.prepareStatement("""
@@ -46,7 +41,7 @@ public final class PeopleStore {
         });
     }
 
-    /** One buyer; empty where never noted, or erased. */
+    @Override
     public Optional<Buyer> find(BuyerNumber number) {
         return store.ask(connection -> {
             try (var select = connection.prepareStatement("""
@@ -63,20 +58,15 @@ public final class PeopleStore {
         });
     }
 
-    /**
-     * Notes a buyer, in the place of what was noted under the number before.
-     *
-     * @throws StoreFault if the book cannot be written
-     */
-    public void keep(Buyer buyer) {
-        change(
+    @Override
+    public Change keep(Buyer buyer) {
+        return change(
                 """
                 insert into buyer (name, address, note, farm, buyer)
                 values (?, ?, ?, ?, ?)
                 on conflict (farm, buyer)
                 do update set name = excluded.name, address = excluded.address, note = excluded.note
                 """,
-                "The buyer was not kept",
                 buyer.name(),
                 buyer.address(),
                 buyer.note(),
@@ -84,21 +74,16 @@ public final class PeopleStore {
                 buyer.number().text());
     }
 
-    /**
-     * Erases name, address and note for good; entries keep the bare number.
-     *
-     * @throws StoreFault if the book cannot be written
-     */
-    public Erased erase(BuyerNumber number) {
-        int rows = change("""
+    @Override
+    public Change erase(BuyerNumber number) {
+        return change("""
                 delete from buyer
                 where farm = ? and buyer = ?
-                """, "Nothing was erased", store.farm().text(), number.text());
-        return rows == 0 ? Erased.WAS_NOT_THERE : Erased.ERASED;
+                """, store.farm().text(), number.text());
     }
 
     /** The log beside the file is emptied too: it holds what was there before. */
-    private int change(String sql, String otherwise, String... values) {
+    private Change change(String sql, String... values) {
         try {
             int rows = store.writer().inOneGo((connection, entries) -> {
                 try (var statement = connection.prepareStatement(sql)) {
@@ -109,10 +94,9 @@ public final class PeopleStore {
                 }
             });
             store.writer().alone("pragma wal_checkpoint(truncate)");
-            return rows;
+            return rows == 0 ? new Change.WasNotThere() : new Change.Done();
         } catch (SQLException fault) {
-            throw new StoreFault(
-                    Why.NOT_WRITABLE, otherwise + ": " + Reasons.of(fault) + ". Make room, then try again.", fault);
+            return new Change.NotSaved(Reasons.of(fault));
         }
     }
 

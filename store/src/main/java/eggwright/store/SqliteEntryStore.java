@@ -141,9 +141,7 @@ public final class SqliteEntryStore implements EntryStore {
 
     @Override
     public List<Kept> after(long count) {
-        var found = new ArrayList<Kept>();
-        eachRow(count, Long.MAX_VALUE, row -> found.add(row.kept()));
-        return found;
+        return ask(connection -> EntryRows.after(connection, farm, count));
     }
 
     @Override
@@ -161,6 +159,16 @@ public final class SqliteEntryStore implements EntryStore {
     @Override
     public long count() {
         return ask(connection -> EntryRows.last(connection, farm));
+    }
+
+    /** How far the book goes. */
+    public Head head() {
+        return head(Long.MAX_VALUE);
+    }
+
+    /** How far the book went when it held so many entries. */
+    public Head head(long count) {
+        return ask(connection -> EntryRows.head(connection, farm, count));
     }
 
     <T> T ask(Readers.Question<T> question) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.entry.Entry;
 import eggwright.book.name.BuyerNumber;
+import eggwright.book.store.Buyer;
 import eggwright.book.store.Offered;
 import eggwright.testkit.contracts.Notes;
 import eggwright.wire.EntryCodec;

@@ -79,7 +79,7 @@ public final class BookLines {
     private static Instant received(ObjectNode node) {
         var found = node.path("received");
         try {
-            return Instant.parse(found.asText());
+            return Instants.utc(found.asText());
         } catch (DateTimeException notOne) {
             throw new Misread("received", found, "an instant in UTC, such as 2027-04-05T13:00:00Z");
         }

@@ -78,8 +78,8 @@ public final class EntryCodec {
                 instant(node, "noted"),
                 new PersonName(text(node, "who")),
                 new DeviceName(text(node, "device")),
-                (Origin) TextForms.read(Origin.class, textNode(node, "origin"), "origin"),
-                PayloadReader.payload(text(node, "kind"), version.intValue(), node.path("payload"), ""),
+                (Origin) TextForms.read(Origin.class, textNode(node, "origin"), FieldPath.of("origin")),
+                PayloadReader.payload(text(node, "kind"), version.intValue(), node.path("payload"), FieldPath.TOP),
                 version.intValue());
     }
 
@@ -96,6 +96,6 @@ public final class EntryCodec {
     }
 
     private static OffsetDateTime instant(ObjectNode node, String field) {
-        return (OffsetDateTime) TextForms.read(OffsetDateTime.class, textNode(node, field), field);
+        return (OffsetDateTime) TextForms.read(OffsetDateTime.class, textNode(node, field), FieldPath.of(field));
     }
 }

@@ -15,6 +15,10 @@ final class Misread extends RuntimeException {
         super("Field " + field + " is " + shown(found) + "; it should be " + right + ".");
     }
 
+    Misread(FieldPath field, JsonNode found, String right) {
+        this(field.toString(), found, right);
+    }
+
     static Misread missing(String field) {
         return new Misread("Field " + field + " is missing.");
     }

@@ -21,9 +21,9 @@ final class PayloadReader {
      * Reads a payload. A kind that this version does not know, or a newer version of one that it knows, is carried along
      * as written.
      */
-    static Payload payload(String kind, int version, JsonNode node, String path) {
+    static Payload payload(String kind, int version, JsonNode node, FieldPath path) {
         if (!node.isObject()) {
-            throw new Misread(path.isEmpty() ? "payload" : path, node, "an object");
+            throw new Misread(path.isTop() ? FieldPath.of("payload") : path, node, "an object");
         }
         var type = PayloadKinds.byWord(kind);
         return type.isEmpty() || version > Upcasts.current(kind)
@@ -31,7 +31,7 @@ final class PayloadReader {
                 : type.get().cast(record(type.get(), Upcasts.up(kind, version, node), path));
     }
 
-    private static Object record(Class<?> type, JsonNode node, String path) {
+    private static Object record(Class<?> type, JsonNode node, FieldPath path) {
         if (!node.isObject()) {
             throw new Misread(path, node, "an object");
         }
@@ -40,26 +40,23 @@ final class PayloadReader {
         for (int i = 0; i < values.length; i++) {
             var field = fields.get(i);
             var child = node.get(field.key());
+            var there = path.inside(field.key());
             values[i] = child == null || child.isNull()
-                    ? absent(field, inside(path, field.key()))
-                    : value(field.type(), field.element(), child, inside(path, field.key()));
+                    ? absent(field, there)
+                    : value(field.type(), field.element(), child, there);
         }
         return RecordShape.of(type).make(values);
     }
 
-    private static String inside(String path, String key) {
-        return path.isEmpty() ? key : path + "." + key;
-    }
-
-    private static @Nullable Object absent(RecordShape.Field field, String path) {
+    private static @Nullable Object absent(RecordShape.Field field, FieldPath path) {
         return switch (field.whereAbsent()) {
             case ABSENT -> null;
             case EMPTY_LIST -> java.util.List.of();
-            case REFUSED -> throw Misread.missing(path);
+            case REFUSED -> throw Misread.missing(path.toString());
         };
     }
 
-    private static Object value(Class<?> type, Class<?> element, JsonNode node, String path) {
+    private static Object value(Class<?> type, Class<?> element, JsonNode node, FieldPath path) {
         if (type == int.class || type == Integer.class) {
             if (!node.isIntegralNumber() || !node.canConvertToInt()) {
                 throw new Misread(path, node, "a whole number");
@@ -91,7 +88,7 @@ final class PayloadReader {
                 || type == Mass.class;
     }
 
-    private static Humidity humidity(JsonNode node, String path) {
+    private static Humidity humidity(JsonNode node, FieldPath path) {
         if (!node.isNumber()) {
             throw new Misread(path, node, "a number from 0 to 100");
         }
@@ -102,25 +99,25 @@ final class PayloadReader {
         }
     }
 
-    private static Payload nested(JsonNode node, String path) {
+    private static Payload nested(JsonNode node, FieldPath path) {
         var kind = node.path("kind");
         if (!kind.isTextual()) {
-            throw new Misread(path + ".kind", kind, "the word of a kind, such as looked");
+            throw new Misread(path.inside("kind"), kind, "the word of a kind, such as looked");
         }
         var version = node.path("payload_version");
         if (!version.isInt() || version.intValue() < 1) {
-            throw new Misread(path + ".payload_version", version, "a whole number from 1");
+            throw new Misread(path.inside("payload_version"), version, "a whole number from 1");
         }
-        return payload(kind.textValue(), version.intValue(), node.path("payload"), path + ".payload");
+        return payload(kind.textValue(), version.intValue(), node.path("payload"), path.inside("payload"));
     }
 
-    private static Object list(Class<?> element, JsonNode node, String path) {
+    private static Object list(Class<?> element, JsonNode node, FieldPath path) {
         if (!node.isArray()) {
             throw new Misread(path, node, "a list");
         }
         var list = new ArrayList<Object>(node.size());
         for (int i = 0; i < node.size(); i++) {
-            list.add(value(element, element, node.get(i), path + "[" + i + "]"));
+            list.add(value(element, element, node.get(i), path.at(i)));
         }
         return list;
     }

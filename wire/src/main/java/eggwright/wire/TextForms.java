@@ -19,7 +19,7 @@ final class TextForms {
 
     private TextForms() {}
 
-    static Object read(Class<?> type, JsonNode node, String path) {
+    static Object read(Class<?> type, JsonNode node, FieldPath path) {
         var text = node.textValue();
         if (type == String.class) {
             return text;
@@ -55,7 +55,7 @@ final class TextForms {
         } else if (type == LocalTime.class) {
             return LocalTime.parse(text);
         } else if (type == OffsetDateTime.class) {
-            return OffsetDateTime.parse(text);
+            return Instants.withOffset(text);
         } else if (type == Temperature.class) {
             return Temperature.parse(text);
         } else if (type == Mass.class) {

@@ -11,7 +11,7 @@ public final class Shown {
 
     private Shown() {}
 
-    /** A value as a person reads it. */
+    /** A value as a person reads it; of a group, only what there is. */
     public static String text(Value value) {
         return switch (value) {
             case Value.Real(double number) -> number(number);
@@ -20,6 +20,7 @@ public final class Shown {
             case Value.Many many -> many.values().stream().map(Shown::text).collect(Collectors.joining(", "));
             case Value.Group(Answer answer) ->
                 answer.fields().stream()
+                        .filter(field -> !text(field.value()).isEmpty())
                         .map(field -> field.key().replace('_', ' ') + " " + text(field.value()))
                         .collect(Collectors.joining(", "));
         };

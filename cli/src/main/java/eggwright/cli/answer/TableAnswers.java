@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Writes answers for people: one answer as a list of names and values, many as a table. */
 public final class TableAnswers {
@@ -12,15 +13,26 @@ public final class TableAnswers {
 
     private TableAnswers() {}
 
-    /** One answer, a line for each value. */
+    /** One answer, a line for each value; of a list of groups each has a line of its own. */
     public static void write(PrintWriter out, Answer answer) {
         int width = answer.fields().stream()
                 .mapToInt(field -> field.key().length())
                 .max()
                 .orElse(0);
         for (var field : answer.fields()) {
-            out.println(padded(field.key().replace('_', ' '), width) + "  " + Shown.text(field.value()));
+            var key = field.key().replace('_', ' ');
+            for (var line : lines(field.value())) {
+                out.println(padded(key, width) + "  " + line);
+                key = "";
+            }
         }
+    }
+
+    private static List<String> lines(Value value) {
+        return value instanceof Value.Many(List<Value> values)
+                        && values.stream().anyMatch(each -> each instanceof Value.Group)
+                ? values.stream().map(Shown::text).toList()
+                : List.of(Shown.text(value));
     }
 
     /** The headings of a table. */
@@ -36,6 +48,23 @@ public final class TableAnswers {
                         Math.max(NARROWEST, i < keys.size() ? keys.get(i).length() : 0)))
                 .collect(Collectors.joining("  "))
                 .stripTrailing());
+    }
+
+    /** A whole table, each column as wide as its widest cell; an empty cell stays empty. */
+    public static void table(PrintWriter out, List<String> headings, List<List<String>> rows) {
+        var lines = Stream.concat(Stream.of(headings), rows.stream()).toList();
+        var widths = IntStream.range(0, headings.size())
+                .map(i -> lines.stream()
+                        .mapToInt(line -> line.get(i).length())
+                        .max()
+                        .orElse(0))
+                .toArray();
+        for (var line : lines) {
+            out.println(IntStream.range(0, widths.length)
+                    .mapToObj(i -> padded(line.get(i), widths[i]))
+                    .collect(Collectors.joining("  "))
+                    .stripTrailing());
+        }
     }
 
     private static String padded(String text, int width) {

@@ -177,6 +177,11 @@ public final class CalcCommand implements Callable<Integer> {
     /** Every calculation, in the order of help. */
     static Stream<Calculation> all() {
         return Stream.of(
-                new IntervalCalculation(), new PredictCalculation(), new DatesCalculation(), new SpeciesCalculation());
+                new IntervalCalculation(),
+                new AgreementCalculation(),
+                new AccuracyCalculation(),
+                new PredictCalculation(),
+                new DatesCalculation(),
+                new SpeciesCalculation());
     }
 }

@@ -1,45 +1,25 @@
 package eggwright.cli.calc;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import eggwright.cli.csv.CsvFile;
 import eggwright.cli.voice.Refused;
 import eggwright.sheet.problem.Near;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A file of rows for one calculation: columns named as its inputs, separated by comma, semicolon or tab. Rows are
  * numbered as a spreadsheet shows them, the header being row 1. Read as it goes, so that its length does not matter.
  */
 record Rows(Path file, List<Input> inputs) {
-    private static final int LONGEST_HEADER = 10_000;
-
     /** Hands each row over with its number; a row that has not as many cells as the header comes as a refusal. */
     void each(BiConsumer<Long, Row> reader) {
-        try (var text = Files.newBufferedReader(file, StandardCharsets.UTF_8);
-                var csv = CsvReader.builder()
-                        .fieldSeparator(separator(text))
-                        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-                        .ofCsvRecord(text)) {
-            var records = csv.iterator();
+        new CsvFile(file).read(records -> {
             if (!records.hasNext()) {
                 throw refused("is empty. Its first row names the columns: " + names() + ".");
             }
@@ -49,22 +29,7 @@ record Rows(Path file, List<Input> inputs) {
                 row++;
                 reader.accept(row, row(columns, records.next()));
             }
-        } catch (IOException unread) {
-            throw refused(why(unread));
-        } catch (UncheckedIOException unread) {
-            throw refused(why(unread.getCause()));
-        } catch (CsvParseException unread) {
-            throw refused("could not be read: " + unread.getMessage() + ".");
-        }
-    }
-
-    private static String why(@Nullable Throwable unread) {
-        return switch (unread) {
-            case NoSuchFileException missing -> "is not there. Name a file that is.";
-            case CharacterCodingException binary ->
-                "is not text in UTF-8. Save it as CSV, UTF-8, then run the command again.";
-            case null, default -> "could not be read: " + unread + ".";
-        };
+        });
     }
 
     /** What one row gives. */
@@ -96,7 +61,8 @@ record Rows(Path file, List<Input> inputs) {
             var name = cell.strip().replace('_', '-');
             if (!known.contains(name)) {
                 var near = Near.to(name, known);
-                throw refused("has a column \"" + shortened(cell.strip()) + "\" that this calculation does not take."
+                throw refused("has a column \"" + CsvFile.shortened(cell.strip())
+                        + "\" that this calculation does not take."
                         + near.map(n -> " Did you mean \"" + n + "\"?").orElse("") + " It takes: " + names() + ".");
             }
             if (!seen.add(name)) {
@@ -117,31 +83,6 @@ record Rows(Path file, List<Input> inputs) {
     }
 
     private Refused refused(String what) {
-        return new Refused(file + " " + what + " Nothing was worked out.");
-    }
-
-    private static String shortened(String cell) {
-        return cell.length() > 40 ? cell.substring(0, 40) + "…" : cell;
-    }
-
-    /** The separator that the header uses most; steps over a byte order mark. */
-    private static char separator(BufferedReader text) throws IOException {
-        text.mark(1);
-        if (text.read() != '\uFEFF') {
-            text.reset();
-        }
-        text.mark(LONGEST_HEADER);
-        var header = new StringBuilder();
-        for (int c = text.read(); c >= 0 && c != '\n' && c != '\r'; c = text.read()) {
-            header.append((char) c);
-            if (header.length() == LONGEST_HEADER - 1) {
-                break;
-            }
-        }
-        text.reset();
-        return Stream.of(',', ';', '\t')
-                .max(Comparator.comparingLong(
-                        separator -> header.chars().filter(c -> c == separator).count()))
-                .orElseThrow();
+        return new CsvFile(file).refused(what);
     }
 }

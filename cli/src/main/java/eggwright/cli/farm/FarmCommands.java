@@ -9,7 +9,6 @@ import eggwright.store.Verified;
 import eggwright.today.schedule.FarmProfiles;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
-import eggwright.wire.BookLines;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,7 +29,7 @@ public final class FarmCommands {
         all.put("import", ImportCommand::spec);
         all.put("report", ReportCommand::spec);
         all.put("forecast", ForecastCommand::spec);
-        all.put("export", FarmCommands::export);
+        all.put("export", ExportCommand::spec);
         all.put("simulate", SimulateCommand::spec);
         all.put("backup", FarmCommands::backup);
         all.put("restore", FarmCommands::restore);
@@ -48,20 +47,6 @@ public final class FarmCommands {
     /** The species' figures with the farm's own taken in; a figure that cannot be read is left at the trade's. */
     public static Function<Species, SpeciesProfile> profiles(Picture picture) {
         return FarmProfiles.of(picture.farm())::of;
-    }
-
-    private static CommandSpec export() {
-        return FarmCommand.of(
-                "export",
-                "The whole book as JSON Lines, each entry as it was received.",
-                "eggwright export > farm.jsonl",
-                command -> {
-                    try (var store = command.data().read()) {
-                        store.eachWritten((kept, written) -> command.out().println(BookLines.write(kept, written)));
-                    }
-                    return Status.DONE;
-                },
-                List.of());
     }
 
     private static CommandSpec backup() {

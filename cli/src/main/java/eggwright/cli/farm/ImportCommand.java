@@ -26,16 +26,17 @@ import java.time.ZoneOffset;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** Reads a season's sheet into the book, all or nothing. */
+/** Reads a season's sheet, or an exported book, into the book, all or nothing. */
 final class ImportCommand {
     private static final String SEASON = "season";
+    private static final String BOOK = "book";
 
     private ImportCommand() {}
 
     static CommandSpec spec() {
         return FarmCommand.of(
                 "import",
-                "Reads a spreadsheet into the book, all or nothing.",
+                "Reads a file into the book, all or nothing: a season from a spreadsheet, or a whole book that export wrote.",
                 "eggwright import season last-year.csv --data farm",
                 ImportCommand::run,
                 List.of(FarmCommand.option("who", "NAME", "who imports it; import where not given")),
@@ -44,9 +45,12 @@ final class ImportCommand {
     }
 
     private static int run(FarmCommand command) {
+        if (command.word(0).equals(BOOK)) {
+            return BookImport.run(command, Path.of(command.word(1)));
+        }
         if (!command.word(0).equals(SEASON)) {
             throw FarmCommands.refused("\"" + command.word(0)
-                    + "\" is not a kind of file that can be imported. Nothing was done. Write season.");
+                    + "\" is not a kind of file that can be imported. Nothing was done. Write season or book.");
         }
         return switch (TableReader.read(Path.of(command.word(1)))) {
             case TableRead.Refused(var problems, int beyond) -> refused(command, problems, beyond);
@@ -105,7 +109,7 @@ final class ImportCommand {
         };
     }
 
-    private static String words(Refusal why) {
+    static String words(Refusal why) {
         return switch (why) {
             case Refusal.OtherContent it -> "an entry of " + it.inTheBook().happened() + " is in it with other content";
             case Refusal.OtherFarm it -> "it is the book of " + it.ours();

@@ -45,6 +45,7 @@ final class ServeCommands {
                         var devices = devices(store);
                         return open(
                                 command,
+                                command.data(),
                                 store,
                                 devices,
                                 LanOptions.read(command, store, devices),
@@ -68,12 +69,14 @@ final class ServeCommands {
             var folder = Files.createTempDirectory("eggwright-demo");
             try {
                 var season = DemoSeason.of(Instant.now(), ZoneId.systemDefault());
-                try (var store = DataFolder.at(folder).write(season.farm())) {
+                var data = DataFolder.at(folder);
+                try (var store = data.write(season.farm())) {
                     if (store.bringIn(season.entries()) instanceof EntryStore.Batch.NoneKept(var why)) {
                         throw new IllegalStateException("The invented season was not kept: " + why.getFirst());
                     }
                     return open(
                             command,
+                            data,
                             store,
                             devices(store),
                             Optional.empty(),
@@ -101,7 +104,12 @@ final class ServeCommands {
     }
 
     private static int open(
-            FarmCommand command, SqliteEntryStore store, Devices devices, Optional<Lan> lan, String about) {
+            FarmCommand command,
+            DataFolder data,
+            SqliteEntryStore store,
+            Devices devices,
+            Optional<Lan> lan,
+            String about) {
         var port = command.given("port").orElse("4747");
         if (!port.matches("\\d{1,5}") || Integer.parseInt(port) > 65535) {
             throw FarmCommands.refused(
@@ -109,12 +117,14 @@ final class ServeCommands {
         }
         var setup = FarmDesk.setup(
                 store,
+                store.people(),
                 EntryCodec::write,
                 EntryCodec::version,
                 InstantSource.system(),
                 new SecureRandom(),
                 ZoneId.systemDefault(),
                 Integer.parseInt(port),
+                new TodayKeeper(data, store)::look,
                 devices,
                 lan.<Reach>map(Reach.Network::new).orElseGet(Reach.ThisMachine::new));
         var closed = new CountDownLatch(1);

@@ -16,7 +16,11 @@ public final class Specs {
     /** A command with {@code --help}, which shows the example. */
     public static CommandSpec of(String name, String about, Callable<Integer> action, String example) {
         var spec = CommandSpec.wrapWithoutInspection(action).name(name);
-        spec.usageMessage().description(about).footer("", "Example: " + example).sortOptions(false);
+        // picocli reads a per cent sign as the start of a format.
+        spec.usageMessage()
+                .description(about.replace("%", "%%"))
+                .footer("", "Example: " + example)
+                .sortOptions(false);
         spec.addOption(OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
                 .description("show this, with an example")

@@ -1,9 +1,10 @@
 package eggwright.rates;
 
-import static eggwright.rates.Diary.*;
+import static eggwright.book.diary.Diary.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.diary.Diary;
 import eggwright.book.entry.EggsGathered;
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.FindingCount;
@@ -73,6 +74,27 @@ class AccountsTest {
                     90, split.values().stream().mapToDouble(Double::doubleValue).sum(), 1e-9, species.word());
             assertEquals(90 * losses.infertileOfSet().value(), split.getOrDefault(Fate.INFERTILE, 0.0), 1e-9);
             assertTrue(split.values().stream().allMatch(e -> e >= 0), species.word());
+        }
+    }
+
+    /** Pheasant early dead: days 1 to 4 (DW2001, as the trade tables have it), so all of it is past on day 8. */
+    @Test
+    void expectedSplit_byADay_holdsWhatHasHappenedByThen_andTheRestStillIn() {
+        var lines = AccountLines.ofSet(hatched().picture(), set("14"));
+        var guess = SpeciesProfile.of(Species.PHEASANT).losses();
+        var end = lines.expected(SpeciesProfile::of).eggs();
+        var set = lines.expectedBy(0, SpeciesProfile::of).eggs();
+        var looked = lines.expectedBy(8, SpeciesProfile::of).eggs();
+        assertEquals(90, set.getOrDefault(Fate.IN_SETTER, 0.0), 1e-9);
+        assertEquals(90 * guess.infertileOfSet().value(), looked.getOrDefault(Fate.INFERTILE, 0.0), 1e-9);
+        assertEquals(end.getOrDefault(Fate.EARLY_DEAD, 0.0), looked.getOrDefault(Fate.EARLY_DEAD, 0.0), 1e-9);
+        assertEquals(4.0 / 16 * end.getOrDefault(Fate.MID_DEAD, 0.0), looked.getOrDefault(Fate.MID_DEAD, 0.0), 1e-9);
+        assertEquals(0, looked.getOrDefault(Fate.LATE_DEAD, 0.0), 1e-9);
+        for (int day = 0; day < 30; day++) {
+            var split = lines.expectedBy(day, SpeciesProfile::of).eggs();
+            assertEquals(
+                    90, split.values().stream().mapToDouble(Double::doubleValue).sum(), 1e-9);
+            assertTrue(split.values().stream().allMatch(e -> e >= 0), "day " + day);
         }
     }
 

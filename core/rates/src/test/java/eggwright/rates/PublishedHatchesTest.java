@@ -1,6 +1,6 @@
 package eggwright.rates;
 
-import static eggwright.rates.Diary.*;
+import static eggwright.book.diary.Diary.*;
 import static eggwright.rates.Published.count;
 import static eggwright.rates.Published.number;
 import static eggwright.rates.Published.rows;
@@ -8,6 +8,7 @@ import static eggwright.rates.Published.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.diary.Diary;
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.FindingCount;
 import eggwright.book.entry.Lot;
@@ -70,7 +71,7 @@ class PublishedHatchesTest {
                         as(BreakOutClass.LATE_DEAD, eggs.getOrDefault("dead_day_18_to_21", 0)),
                         as(BreakOutClass.PIPPED_DEAD, eggs.getOrDefault("pipped_eggs", 0)),
                         as(BreakOutClass.CONTAMINATED, eggs.getOrDefault("contamination", 0))));
-        var total = diary.report(Dimension.NONE).total();
+        var total = RateReport.of(diary.picture(), Dimension.NONE).total();
         assertEquals(Basis.OPENED, total.basis());
         assertEquals(95.5, total.fertility().pct(), 1e-9);
         assertEquals(89.01, total.hatchOfFertile().pct(), TWO_DECIMALS);
@@ -90,7 +91,7 @@ class PublishedHatchesTest {
         var a = hatch(2000, 1728, 0, 0);
         a.note(day(8), look("1", 1, FindingCount.removed(Finding.CLEAR, 93)));
         a.note(day(8).plusHours(1), open(TRAY, 93, 93, as(BreakOutClass.INFERTILE, 93)));
-        var total = a.report(Dimension.NONE).total();
+        var total = RateReport.of(a.picture(), Dimension.NONE).total();
         assertEquals(
                 number(examples.get(0), "printed_answer_pct"), total.fertility().pct(), TWO_DECIMALS);
         assertEquals(
@@ -108,11 +109,11 @@ class PublishedHatchesTest {
                             null,
                             as(BreakOutClass.INFERTILE, infertile),
                             as(BreakOutClass.EARLY_DEAD, 3)));
-            var loss = b.report(Dimension.NONE).total().loss(Stage.EARLY_DEAD);
+            var loss = RateReport.of(b.picture(), Dimension.NONE).total().loss(Stage.EARLY_DEAD);
             assertEquals(2, loss.ofSet().pct(), 1e-9);
             assertEquals(number(example, "printed_answer_pct"), loss.ofFertile().pct(), 1e-9);
         }
-        var c = hatch(200, 180, 0, 0).report(Dimension.NONE).total();
+        var c = RateReport.of(hatch(200, 180, 0, 0).picture(), Dimension.NONE).total();
         assertEquals(
                 number(examples.get(4), "printed_answer_pct"), c.hatchOfSet().pct(), 1e-9);
     }
@@ -130,7 +131,7 @@ class PublishedHatchesTest {
                         as(BreakOutClass.INFERTILE, count(row, "derived_infertile_n")),
                         as(BreakOutClass.MID_DEAD, count(row, "dead_about_two_weeks_n")),
                         as(BreakOutClass.LATE_DEAD, count(row, "dead_full_term_n"))));
-        var total = diary.report(Dimension.NONE).total();
+        var total = RateReport.of(diary.picture(), Dimension.NONE).total();
         assertEquals(number(row, "printed_fertility_pct"), total.fertility().pct(), 1e-9);
         assertShown(30, 10.8, 60.3, total.hatchOfSet(), ONE_DECIMAL);
         assertEquals(new Rate(3, 5), total.hatchOfFertile());
@@ -146,7 +147,7 @@ class PublishedHatchesTest {
             var diary = hatch(eggs, count(row, "derived_hatched_n"), 0, 0);
             diary.note(
                     day(10), look("1", 1, FindingCount.removed(Finding.CLEAR, eggs - count(row, "derived_fertile_n"))));
-            var total = diary.report(Dimension.NONE).total();
+            var total = RateReport.of(diary.picture(), Dimension.NONE).total();
             assertEquals(Basis.APPARENT, total.basis());
             assertShown(number(row, "fertility_pct"), wilson[i][0], wilson[i][1], total.fertility(), ONE_DECIMAL);
             assertShown(
@@ -161,9 +162,8 @@ class PublishedHatchesTest {
     @Test
     void bobwhites_giveTheirHatchOfSet_andNoFertility_whenNobodyLooked() {
         var row = rows("bobwhite_captive_totals").getFirst();
-        var total = hatch(count(row, "eggs_analysed_n"), count(row, "hatched_n"), 0, 0)
-                .report(Dimension.NONE)
-                .total();
+        var diary = hatch(count(row, "eggs_analysed_n"), count(row, "hatched_n"), 0, 0);
+        var total = RateReport.of(diary.picture(), Dimension.NONE).total();
         assertShown(61.64, 60.38, 62.89, total.hatchOfSet(), TWO_DECIMALS);
         assertEquals(count(row, "failed_n"), total.eggs(Fate.UNACCOUNTED));
         assertTrue(total.fertility().isEmpty());
@@ -178,7 +178,7 @@ class PublishedHatchesTest {
         var diary = hatch(count(row, "eggs_examined_n"), count(row, "chicks_hatched_n"), 0, 0);
         diary.note(day(8), look("1", 1, FindingCount.removed(Finding.CLEAR, infertile)));
         diary.note(day(9), open(TRAY, infertile, null, as(BreakOutClass.INFERTILE, infertile)));
-        var total = diary.report(Dimension.NONE).total();
+        var total = RateReport.of(diary.picture(), Dimension.NONE).total();
         assertEquals(count(row, "fertilised_n"), total.fertility().count());
         assertEquals(81.41, total.hatchOfFertile().pct(), TWO_DECIMALS);
         assertEquals(72.02, total.hatchOfSet().pct(), TWO_DECIMALS);
@@ -198,7 +198,7 @@ class PublishedHatchesTest {
                     day(18),
                     pull(Scope.ofSet(set(Integer.toString(i))), Pull.LAST, count(rows.get(i), "derived_hatched_n")));
         }
-        var groups = diary.report(Dimension.STORAGE_DAYS).groups();
+        var groups = RateReport.of(diary.picture(), Dimension.STORAGE_DAYS).groups();
         for (int i = 0; i < rows.size(); i++) {
             assertEquals(text(rows.get(i), "storage_days"), groups.get(i).key());
             assertEquals(
@@ -219,7 +219,7 @@ class PublishedHatchesTest {
             int dead = count(row, "eggs_n") - count(row, "surviving_n");
             diary.note(day(8), look(set, 1, FindingCount.removed(Finding.CLEAR, dead)));
         }
-        var report = diary.report(Dimension.PEN);
+        var report = RateReport.of(diary.picture(), Dimension.PEN);
         assertEquals(new Rate(1627, 2226), report.total().fertility());
         assertEquals(18.06, report.groups().get(4).fertility().pct(), TWO_DECIMALS);
         var contrasts = Contrasts.fertility(diary.picture(), Dimension.PEN);

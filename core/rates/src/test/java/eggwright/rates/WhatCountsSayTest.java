@@ -1,12 +1,13 @@
 package eggwright.rates;
 
-import static eggwright.rates.Diary.*;
+import static eggwright.book.diary.Diary.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.diary.Diary;
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.FindingCount;
 import eggwright.book.entry.LoadPlaced;
@@ -38,7 +39,7 @@ class WhatCountsSayTest {
     }
 
     private static GroupRates group(Diary diary, Dimension by, String key) {
-        return diary.report(by).groups().stream()
+        return RateReport.of(diary.picture(), by).groups().stream()
                 .filter(g -> g.key().equals(key))
                 .findFirst()
                 .orElseThrow();
@@ -64,7 +65,9 @@ class WhatCountsSayTest {
         assertEquals(new Rate(63, 90), both.chicksOfSet());
         assertEquals(new Rate(60, 63), both.saleableShare());
         assertEquals(NOTHING, both.fertility());
-        assertEquals(new Rate(60, 90), diary.report(Dimension.SET).total().hatchOfSet());
+        assertEquals(
+                new Rate(60, 90),
+                RateReport.of(diary.picture(), Dimension.SET).total().hatchOfSet());
     }
 
     @Test
@@ -88,7 +91,7 @@ class WhatCountsSayTest {
         diary.note(day(24), pull(Scope.ofLoad(set("14"), tray(1)), Pull.LAST, 40));
         diary.note(day(24), pull(Scope.ofLoad(set("14"), tray(2)), Pull.LAST, 30));
         assertEquals(NOTHING, group(diary, Dimension.PEN, "9").fertility());
-        var total = diary.report(Dimension.PEN).total();
+        var total = RateReport.of(diary.picture(), Dimension.PEN).total();
         assertEquals(new Rate(45, 50), total.fertility());
         assertEquals(new Rate(70, 90), total.hatchOfSet());
         assertEquals(new Rate(40, 45), total.hatchOfFertile());
@@ -130,7 +133,9 @@ class WhatCountsSayTest {
         assertEquals(NOTHING, nine.hatchOfSet());
         assertEquals(30, nine.stillIn());
         assertEquals(10, nine.eggs(Fate.SALEABLE));
-        assertEquals(new Rate(40, 50), diary.report(Dimension.PEN).total().hatchOfSet());
+        assertEquals(
+                new Rate(40, 50),
+                RateReport.of(diary.picture(), Dimension.PEN).total().hatchOfSet());
     }
 
     @Test
@@ -192,7 +197,7 @@ class WhatCountsSayTest {
         assertEquals(0, four.undetermined());
         assertEquals(new Rate(45 - 14, 50), four.bounds().low());
         assertEquals(new Rate(45, 50), four.bounds().high());
-        var total = diary.report(Dimension.PEN).total();
+        var total = RateReport.of(diary.picture(), Dimension.PEN).total();
         assertEquals(15, total.undetermined());
         assertEquals(new Rate(85 - 15, 90), total.bounds().low());
     }
@@ -201,18 +206,21 @@ class WhatCountsSayTest {
     void ranking_saysWhichFertilityIsTheSameThingInAllGroups() {
         var diary = twoPens();
         assertInstanceOf(
-                FertilityRanking.NothingSeen.class, diary.report(Dimension.PEN).ranking());
+                FertilityRanking.NothingSeen.class,
+                RateReport.of(diary.picture(), Dimension.PEN).ranking());
         diary.note(day(8), look("14", 1, FindingCount.removed(Finding.CLEAR, 4)));
         diary.note(day(8), look("14", 2, FindingCount.removed(Finding.CLEAR, 6)));
         assertEquals(
                 new FertilityRanking.AsCounted(Basis.APPARENT),
-                diary.report(Dimension.PEN).ranking());
+                RateReport.of(diary.picture(), Dimension.PEN).ranking());
         diary.note(day(9), open(Scope.ofLoad(set("14"), tray(1)), 4, 4, as(BreakOutClass.INFERTILE, 4)));
         assertInstanceOf(
-                FertilityRanking.AtTheLamp.class, diary.report(Dimension.PEN).ranking());
+                FertilityRanking.AtTheLamp.class,
+                RateReport.of(diary.picture(), Dimension.PEN).ranking());
         diary.note(day(9), open(Scope.ofLoad(set("14"), tray(2)), 3, 3, as(BreakOutClass.INFERTILE, 3)));
         assertInstanceOf(
-                FertilityRanking.Corrected.class, diary.report(Dimension.PEN).ranking());
+                FertilityRanking.Corrected.class,
+                RateReport.of(diary.picture(), Dimension.PEN).ranking());
     }
 
     @Test
@@ -224,7 +232,7 @@ class WhatCountsSayTest {
         diary.note(day(25), open(nine, 10, null, as(BreakOutClass.INFERTILE, 6), as(BreakOutClass.LATE_DEAD, 4)));
         assertEquals(
                 new FertilityRanking.Not(List.of("4"), List.of("9")),
-                diary.report(Dimension.PEN).ranking());
+                RateReport.of(diary.picture(), Dimension.PEN).ranking());
     }
 
     @Test
@@ -239,16 +247,20 @@ class WhatCountsSayTest {
                         load(2, Lot.of(null, Species.PHEASANT, null, null, 20))));
         assertEquals(
                 List.of("7", "not recorded"),
-                diary.report(Dimension.STORAGE_DAYS).groups().stream()
+                RateReport.of(diary.picture(), Dimension.STORAGE_DAYS).groups().stream()
                         .map(GroupRates::key)
                         .toList());
         assertEquals(
                 List.of("2027-W13", "not recorded"),
-                diary.report(Dimension.LAY_WEEK).groups().stream()
+                RateReport.of(diary.picture(), Dimension.LAY_WEEK).groups().stream()
                         .map(GroupRates::key)
                         .toList());
         assertEquals(
-                "2027-W14", diary.report(Dimension.SET_WEEK).groups().getFirst().key());
+                "2027-W14",
+                RateReport.of(diary.picture(), Dimension.SET_WEEK)
+                        .groups()
+                        .getFirst()
+                        .key());
         assertEquals(20, group(diary, Dimension.PEN, "not recorded").eggsSet());
     }
 
@@ -259,12 +271,12 @@ class WhatCountsSayTest {
         diary.note(day(21), transfer("14", 1));
         assertEquals(
                 List.of("2", "2 > 3"),
-                diary.report(Dimension.SECTION).groups().stream()
+                RateReport.of(diary.picture(), Dimension.SECTION).groups().stream()
                         .map(GroupRates::key)
                         .toList());
         assertEquals(
                 List.of("Setter 1"),
-                diary.report(Dimension.MACHINE).groups().stream()
+                RateReport.of(diary.picture(), Dimension.MACHINE).groups().stream()
                         .map(GroupRates::key)
                         .toList());
     }

@@ -8,6 +8,7 @@ import eggwright.forecast.Forecast;
 import eggwright.forecast.Forecaster;
 import eggwright.forecast.SetForecast;
 import eggwright.today.schedule.FarmProfiles;
+import java.util.Optional;
 
 /** Chicks to come, worked out once for each change of the book. */
 final class Chicks {
@@ -20,13 +21,16 @@ final class Chicks {
                         now.picture(), FarmProfiles.of(now.picture().farm())::of));
     }
 
-    /** The middle and the 80 % range for a set in the machines; empty for any other. */
-    String range(SetPicture set, Words words) {
+    /** What is foreseen of a set in the machines; empty for any other, and for all but the first of pooled sets. */
+    Optional<SetForecast> of(SetPicture set) {
         return forecast.get().sets().stream()
                 .filter(f -> f.set().equals(set.name()))
-                .findFirst()
-                .map(f -> range(f, words))
-                .orElse("");
+                .findFirst();
+    }
+
+    /** The middle and the 80 % range for a set in the machines; empty for any other. */
+    String range(SetPicture set, Words words) {
+        return of(set).map(f -> range(f, words)).orElse("");
     }
 
     private static String range(SetForecast forecast, Words words) {

@@ -1,5 +1,6 @@
 package eggwright.desk.farm;
 
+import eggwright.book.picture.Picture;
 import eggwright.desk.Answer;
 import eggwright.desk.Pages;
 import eggwright.desk.Place;
@@ -10,8 +11,13 @@ import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.who.May;
+import eggwright.desk.words.Days;
+import eggwright.desk.words.Words;
+import eggwright.rates.Dimension;
+import eggwright.rates.eggroom.RejectRates;
 import eggwright.units.Rate;
-import java.util.ArrayList;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 
 /** The egg room: what waits, how old, what was rejected. */
@@ -29,17 +35,8 @@ final class EggRoomPages implements Pages {
 
     private Answer eggRoom(Visit visit) {
         var words = Shown.words(visit);
-        var rejects = new ArrayList<List<Cell>>();
-        for (var shelf : book.picture().eggRoom().values()) {
-            int rejected = shelf.gatheredRejected();
-            int all = rejected + shelf.gatheredKept();
-            if (all > 0) {
-                rejects.add(List.of(
-                        Cell.of(ShelfSheet.name(shelf, words)),
-                        Cell.of(all),
-                        Cell.of(Shown.rate(new Rate(rejected, all), visit.language(), words))));
-            }
-        }
+        var byWeek = byWeek(book.picture(), visit);
+        var byPen = byPen(book.picture(), words);
         return Shown.page(new LedgerPage(
                 Place.EGG_ROOM,
                 words.say("eggRoom.title"),
@@ -51,10 +48,36 @@ final class EggRoomPages implements Pages {
                 List.of(),
                 List.of(
                         ShelfSheet.of(book.picture(), words, book.time().toLocalDate()),
-                        new Sheet(
-                                words.say("eggRoom.rejects"),
-                                "",
-                                List.of(words.say("head.pen"), words.say("head.gathered"), words.say("head.rejected")),
-                                rejects))));
+                        rejects(words.say("eggRoom.rejectsByWeek"), words.say("head.gatheredIn"), byWeek, visit),
+                        rejects(words.say("eggRoom.rejectsByPen"), words.say("head.pen"), byPen, visit))));
+    }
+
+    private static Sheet rejects(String title, String head, List<Named> rates, Visit visit) {
+        var words = Shown.words(visit);
+        return new Sheet(
+                title,
+                rates.isEmpty() ? words.say("eggRoom.noRejects") : words.say("eggRoom.rejectsText"),
+                List.of(head, words.say("head.rejected")),
+                rates.stream()
+                        .map(r -> List.of(Cell.of(r.name()), Cell.of(Shown.rate(r.rejected(), visit.language()))))
+                        .toList());
+    }
+
+    private record Named(String name, Rate rejected) {}
+
+    /** Newest first, as a person asks for this week before last. */
+    private static List<Named> byWeek(Picture picture, Visit visit) {
+        var days = Days.in(visit.language());
+        return RejectRates.byWeek(picture).reversed().stream()
+                .map(r -> new Named(
+                        days.week(LocalDate.parse(r.week() + "-1", DateTimeFormatter.ISO_WEEK_DATE)), r.rejected()))
+                .toList();
+    }
+
+    private static List<Named> byPen(Picture picture, Words words) {
+        return RejectRates.byPen(picture).stream()
+                .map(r ->
+                        new Named(r.pen().equals(Dimension.NOT_RECORDED) ? words.say("noPen") : r.pen(), r.rejected()))
+                .toList();
     }
 }

@@ -3,9 +3,12 @@ package eggwright.desk.farm;
 import eggwright.book.entry.Entry;
 import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.Payload;
+import eggwright.book.picture.Picture;
+import eggwright.book.store.BuyerStore;
 import eggwright.book.store.EntryStore;
 import eggwright.desk.Reach;
 import eggwright.desk.Setup;
+import eggwright.desk.candler.CandlerPages;
 import eggwright.desk.device.ArrivalPages;
 import eggwright.desk.device.DevicePages;
 import eggwright.desk.joining.Devices;
@@ -16,11 +19,16 @@ import eggwright.desk.link.LinkPages;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.note.NotePages;
+import eggwright.desk.people.PeoplePages;
+import eggwright.desk.rate.RateBook;
+import eggwright.desk.rate.RatePages;
+import eggwright.desk.today.TodayPages;
 import eggwright.desk.who.Visitor;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
@@ -32,16 +40,10 @@ public final class FarmDesk {
 
     private FarmDesk() {}
 
-    /**
-     * @param store the open book; stays open as long as the desk
-     * @param writer entries as they are written
-     * @param versions the version in which a payload is written
-     * @param here this machine's time zone; noted as the farm's where the book holds none, since without it every hour on
-     *     the pages would be that of Greenwich
-     * @param port 0 for any free one
-     */
+    /** The desk of a farm, with nobody watching. */
     public static Setup setup(
             EntryStore store,
+            BuyerStore buyers,
             Function<Entry, String> writer,
             ToIntFunction<Payload> versions,
             InstantSource clock,
@@ -49,29 +51,50 @@ public final class FarmDesk {
             ZoneId here,
             int port) {
         var devices = new Devices(new DevicesInMemory(), clock, random);
-        return setup(store, writer, versions, clock, random, here, port, devices, new Reach.ThisMachine());
+        return setup(
+                store,
+                buyers,
+                writer,
+                versions,
+                clock,
+                random,
+                here,
+                port,
+                picture -> {},
+                devices,
+                new Reach.ThisMachine());
     }
 
     /**
-     * The same, for devices that join.
-     *
+     * @param store the open book; stays open as long as the desk
+     * @param buyers names behind buyer numbers, of the same book
+     * @param writer entries as they are written
+     * @param versions the version in which a payload is written
+     * @param here this machine's time zone; noted as the farm's where the book holds none, since without it every hour on
+     *     the pages would be that of Greenwich
+     * @param port 0 for any free one
+     * @param watcher is shown each picture of the book; has to be quick
      * @param devices who has joined
      * @param reach who else can reach the desk
      */
     public static Setup setup(
             EntryStore store,
+            BuyerStore buyers,
             Function<Entry, String> writer,
             ToIntFunction<Payload> versions,
             InstantSource clock,
             RandomGenerator random,
             ZoneId here,
             int port,
+            Consumer<Picture> watcher,
             Devices devices,
             Reach reach) {
         var book = new LiveBook(store, writer, versions, clock, random);
         noteZone(book, clock, here);
+        book.showTo(now -> watcher.accept(now.picture()));
         var doubts = new DoubtWords(LANGUAGE);
         var chicks = new Chicks(book);
+        var rates = new RateBook(book);
         Supplier<String> farm = () -> {
             var name = book.picture().farm().habits().farmName();
             return name.isEmpty() ? "Eggwright" : name;
@@ -82,12 +105,16 @@ public final class FarmDesk {
                 port,
                 reach,
                 List.of(
-                        new TodayPages(book, chicks),
+                        new TodayPages(book, (set, visit) -> chicks.range(set, Shown.words(visit))),
                         new SetPages(book, chicks),
+                        new ForeseenPages(book),
                         new EggRoomPages(book),
-                        new PenPages(book),
+                        new PenPages(book, rates),
+                        new RatePages(book, rates),
+                        new CandlerPages(book),
                         new SettingPages(book),
-                        new NotePages(book, doubts::say),
+                        new NotePages(book, buyers, doubts::say),
+                        new PeoplePages(book, buyers),
                         new MachinePages(book),
                         new BookPages(book),
                         new LinkPages(book, reach),

@@ -1,6 +1,7 @@
 package eggwright.desk.farm;
 
 import eggwright.desk.Place;
+import eggwright.desk.part.TableShown;
 import eggwright.desk.picture.Picture;
 import java.util.List;
 
@@ -9,42 +10,14 @@ import java.util.List;
  *
  * @param lead one sentence on what it shows
  * @param links where to go on, as buttons
- * @param tasks what to do, most urgent first
  */
 public record LedgerPage(
-        Place here,
-        String title,
-        String lead,
-        List<Link> links,
-        List<Tasks> tasks,
-        List<Picture> pictures,
-        List<Sheet> sheets) {
+        Place here, String title, String lead, List<Link> links, List<Picture> pictures, List<Sheet> sheets) {
     public LedgerPage {
         links = List.copyOf(links);
-        tasks = List.copyOf(tasks);
         pictures = List.copyOf(pictures);
         sheets = List.copyOf(sheets);
     }
-
-    /** A page without work. */
-    public LedgerPage(
-            Place here, String title, String lead, List<Link> links, List<Picture> pictures, List<Sheet> sheets) {
-        this(here, title, lead, links, List.of(), pictures, sheets);
-    }
-
-    /** Work of one urgency or day. */
-    public record Tasks(String title, List<Line> lines) {
-        public Tasks {
-            lines = List.copyOf(lines);
-        }
-    }
-
-    /**
-     * One piece of work, as a sentence with a verb, leading to the place where it is done.
-     *
-     * @param mark words that set it apart, as "overdue"; empty for most
-     */
-    public record Line(String path, String text, String mark) {}
 
     public record Link(String path, String label) {}
 
@@ -53,6 +26,17 @@ public record LedgerPage(
         public Sheet {
             heads = List.copyOf(heads);
             rows = rows.stream().map(List::copyOf).toList();
+        }
+
+        /** As a table of a page. */
+        public TableShown table() {
+            return new TableShown(
+                    heads,
+                    rows.stream()
+                            .map(row -> row.stream()
+                                    .map(cell -> new TableShown.Cell(cell.text(), cell.path()))
+                                    .toList())
+                            .toList());
         }
     }
 

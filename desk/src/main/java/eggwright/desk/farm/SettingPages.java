@@ -62,6 +62,7 @@ final class SettingPages implements Pages {
                         ? List.of(
                                 new Link("/notes/farm-habits", words.say("settings.habits")),
                                 new Link("/notes/species-override", words.say("settings.own")),
+                                new Link("/settings/people", words.say("settings.people")),
                                 new Link("/settings/devices", words.say("settings.devices")))
                         : List.of(),
                 List.of(),

@@ -3,22 +3,17 @@ package eggwright.desk.farm;
 import eggwright.book.picture.SetPicture;
 import eggwright.desk.Answer;
 import eggwright.desk.Visit;
-import eggwright.desk.part.RateShown;
+import eggwright.desk.rate.RatesWorded;
 import eggwright.desk.words.Words;
-import eggwright.stats.interval.Intervals;
 import eggwright.units.Rate;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 
 /** How these pages word what they share. */
 final class Shown {
-    static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-    static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
-
     private Shown() {}
 
     static Words words(Visit visit) {
@@ -43,14 +38,7 @@ final class Shown {
     }
 
     /** Counts, share and 95 % interval, or that there is nothing to count yet. */
-    static String rate(Rate rate, Locale language, Words words) {
-        if (rate.isEmpty()) {
-            return words.say("notYet");
-        }
-        var interval = Intervals.wilson95(rate);
-        return RateShown.of(rate.count(), rate.of(), 100 * interval.low(), 100 * interval.high(), language)
-                .share()
-                .map(share -> words.say("rate", rate.count(), rate.of(), share))
-                .orElse("");
+    static String rate(Rate rate, Locale language) {
+        return RatesWorded.say(rate, language);
     }
 }

@@ -25,6 +25,14 @@ public sealed interface Field {
     /** The same field under another name. */
     Field named(String name);
 
+    /** The same field in a row of a repeated one. */
+    default Field inRow(String row) {
+        return named(row + "." + name());
+    }
+
+    /** Whether anything was typed or chosen in it. */
+    boolean isFilled();
+
     /** The id in the page. */
     default String id() {
         return "f-" + name().replace('.', '-');
@@ -71,9 +79,23 @@ public sealed interface Field {
      *
      * @param unit shown beside it, as "eggs"; empty where there is none or where it is typed
      * @param value as typed
+     * @param offers what is often typed, each with words that explain it; anything else may be typed as well
      */
-    record Line(String name, String label, Kind kind, Need need, String unit, String hint, String message, String value)
+    record Line(
+            String name,
+            String label,
+            Kind kind,
+            Need need,
+            String unit,
+            String hint,
+            String message,
+            String value,
+            List<Choice.Option> offers)
             implements Field {
+        public Line {
+            offers = List.copyOf(offers);
+        }
+
         public static Line text(String name, String label) {
             return of(name, label, Kind.TEXT);
         }
@@ -100,28 +122,41 @@ public sealed interface Field {
         }
 
         private static Line of(String name, String label, Kind kind) {
-            return new Line(name, label, kind, Need.NEEDED, "", "", "", "");
+            return new Line(name, label, kind, Need.NEEDED, "", "", "", "", List.of());
+        }
+
+        @Override
+        public boolean isFilled() {
+            return !value.isBlank();
         }
 
         public Line optional() {
-            return new Line(name, label, kind, Need.OPTIONAL, unit, hint, message, value);
+            return new Line(name, label, kind, Need.OPTIONAL, unit, hint, message, value, offers);
+        }
+
+        public Line needed() {
+            return new Line(name, label, kind, Need.NEEDED, unit, hint, message, value, offers);
         }
 
         public Line withUnit(String unit) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
 
         public Line withHint(String hint) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
+        }
+
+        public Line withOffers(List<Choice.Option> offers) {
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
 
         public Line withValue(String value) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
 
         @Override
         public Line withMessage(String message) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
 
         @Override
@@ -131,7 +166,7 @@ public sealed interface Field {
 
         @Override
         public Line named(String name) {
-            return new Line(name, label, kind, need, unit, hint, message, value);
+            return new Line(name, label, kind, need, unit, hint, message, value, offers);
         }
     }
 
@@ -164,6 +199,11 @@ public sealed interface Field {
             return new Choice(name, label, Shape.LIST, "", "", "", options);
         }
 
+        @Override
+        public boolean isFilled() {
+            return !value.isEmpty();
+        }
+
         public Choice withHint(String hint) {
             return new Choice(name, label, shape, hint, message, value, options);
         }
@@ -185,6 +225,65 @@ public sealed interface Field {
         @Override
         public Choice named(String name) {
             return new Choice(name, label, shape, hint, message, value, options);
+        }
+    }
+
+    /**
+     * Fields that are seldom needed, behind one touch. Open where one of them holds anything or is to be mended.
+     *
+     * @param label words of the touch
+     */
+    record Fold(String name, String label, List<Field> fields) implements Field {
+        public Fold {
+            fields = List.copyOf(fields);
+        }
+
+        @Override
+        public String hint() {
+            return "";
+        }
+
+        @Override
+        public String message() {
+            return "";
+        }
+
+        /** Whether it is shown unfolded. */
+        public boolean isOpen() {
+            return fields.stream().anyMatch(f -> f.isToBeMended() || f.isFilled());
+        }
+
+        @Override
+        public boolean isFilled() {
+            return fields.stream().anyMatch(Field::isFilled);
+        }
+
+        @Override
+        public Fold withMessage(String message) {
+            return this;
+        }
+
+        @Override
+        public Fold filledFrom(Typed typed) {
+            return each(f -> f.filledFrom(typed));
+        }
+
+        @Override
+        public Fold named(String name) {
+            return new Fold(name, label, fields);
+        }
+
+        /** In a row: its fields belong to the row, as all others do. */
+        @Override
+        public Fold inRow(String row) {
+            return new Fold(
+                    row + "." + name,
+                    label,
+                    fields.stream().map(f -> f.inRow(row)).toList());
+        }
+
+        Fold each(UnaryOperator<Field> change) {
+            return new Fold(name, label, fields.stream().map(change).toList());
         }
     }
 
@@ -218,6 +317,11 @@ public sealed interface Field {
             return new Rows(name, label, rowLabel, more, "", "", blank, List.of()).withRowCount(rowCount);
         }
 
+        @Override
+        public boolean isFilled() {
+            return rows.stream().anyMatch(row -> row.stream().anyMatch(Field::isFilled));
+        }
+
         public Rows withHint(String hint) {
             return new Rows(name, label, rowLabel, more, hint, message, blank, rows);
         }
@@ -229,7 +333,7 @@ public sealed interface Field {
 
         /** Five more empty rows, up to as many as are read. */
         public Rows withMore() {
-            return withRowCount(Math.min(rows.size() + ADDED_AT_ONCE, Typed.MOST_ROWS));
+            return withRowCount(Math.max(rows.size(), Math.min(rows.size() + ADDED_AT_ONCE, Typed.MOST_ROWS)));
         }
 
         @Override
@@ -244,6 +348,11 @@ public sealed interface Field {
                     .withMessage(message);
         }
 
+        /** Whether one note takes no more rows. */
+        public boolean isFull() {
+            return rows.size() >= Typed.MOST_ROWS;
+        }
+
         Rows eachField(UnaryOperator<Field> change) {
             return withRows(
                     rows.stream().map(row -> row.stream().map(change).toList()).toList());
@@ -256,9 +365,7 @@ public sealed interface Field {
         }
 
         private List<Field> emptyRow(int number) {
-            return blank.stream()
-                    .map(f -> f.named(Typed.rowName(name, number) + "." + f.name()))
-                    .toList();
+            return blank.stream().map(f -> f.inRow(Typed.rowName(name, number))).toList();
         }
 
         private Rows withRows(List<List<Field>> rows) {

@@ -1,5 +1,6 @@
 package eggwright.desk.form;
 
+import eggwright.desk.Look;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,8 @@ import java.util.function.UnaryOperator;
  * @param top what is to be mended, all at once; empty where nothing is
  */
 public record Form(String action, String entryId, String keep, List<Field> fields, List<ToMend> top) {
+    /** The id in the page: what stands outside can belong to it, as the choice of colours does. */
+    public static final String ID = "entry";
     /** The name of the hidden field that holds the entry id. */
     public static final String ENTRY_ID = "entry_id";
     /** The name of the button that adds rows; its value is the name of the rows. */
@@ -55,9 +58,9 @@ public record Form(String action, String entryId, String keep, List<Field> field
         return filled.each(f -> f instanceof Field.Rows rows && rows.name().equals(more) ? rows.withMore() : f);
     }
 
-    /** Whether a form was sent only to get more rows: nothing is to be kept yet. */
-    public static boolean asksForMore(Typed typed) {
-        return !typed.text(MORE).isEmpty();
+    /** Whether a form was sent only to get more rows, or other colours: nothing is to be kept yet. */
+    public static boolean isToBeShownAgain(Typed typed) {
+        return !typed.text(MORE).isEmpty() || !typed.text(Look.FIELD).isEmpty();
     }
 
     /** With each message beside its field and all of them at the top. */
@@ -74,7 +77,9 @@ public record Form(String action, String entryId, String keep, List<Field> field
     }
 
     private static Field said(Field field, Map<String, String> byName) {
-        var inside = field instanceof Field.Rows rows ? rows.eachField(f -> said(f, byName)) : field;
+        var inside = field instanceof Field.Rows rows
+                ? rows.eachField(f -> said(f, byName))
+                : field instanceof Field.Fold fold ? fold.each(f -> said(f, byName)) : field;
         var message = byName.get(field.name());
         return message == null ? inside : inside.withMessage(message);
     }

@@ -14,10 +14,14 @@ import java.util.stream.IntStream;
  * @param values by the name of the field
  */
 public record Typed(Map<String, List<String>> values) {
-    /** Nobody fills in more rows by hand; a longer list is not from a person. */
-    static final int MOST_ROWS = 500;
+    /** The most rows that one note takes. Nobody fills in more by hand. */
+    public static final int MOST_ROWS = 500;
 
-    private static final Pattern ROW = Pattern.compile("(\\d{1,3})\\..+");
+    /** The most rows that are shown again where there were too many: more than the longest form can hold. */
+    private static final int MOST_SHOWN = 5000;
+
+    private static final Pattern ROW = Pattern.compile("(\\d{1,4})\\..+");
+    private static final Pattern TOO_FAR = Pattern.compile("0*([5-9]\\d\\d|[1-9]\\d{3,})\\..+");
 
     public Typed {
         values = values.entrySet().stream()
@@ -55,13 +59,22 @@ public record Typed(Map<String, List<String>> values) {
     public int rowCount(String rows) {
         Function<String, Integer> number = name -> {
             var match = ROW.matcher(name.substring(rows.length() + 1));
-            return match.matches() ? Math.min(Integer.parseInt(match.group(1)) + 1, MOST_ROWS) : 0;
+            return match.matches() ? Math.min(Integer.parseInt(match.group(1)) + 1, MOST_SHOWN) : 0;
         };
         return values.keySet().stream()
                 .filter(name -> name.startsWith(rows + "."))
                 .map(number)
                 .max(Integer::compare)
                 .orElse(0);
+    }
+
+    /** Whether a repeated field holds anything in a row beyond the {@value #MOST_ROWS} that one note takes. */
+    public boolean holdsTooManyRows(String rows) {
+        return values.entrySet().stream()
+                .filter(e -> e.getKey().startsWith(rows + "."))
+                .filter(e ->
+                        TOO_FAR.matcher(e.getKey().substring(rows.length() + 1)).matches())
+                .anyMatch(e -> e.getValue().stream().anyMatch(v -> !v.isBlank()));
     }
 
     /** The rows of a repeated field that hold anything, each with its number and its own fields. */

@@ -17,6 +17,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import java.util.random.RandomGenerator;
@@ -36,6 +37,8 @@ public final class LiveBook {
     private final RandomGenerator random;
     private final Ledger ledger;
     private volatile Now now;
+    /** Told of each new picture while the book is locked, so it has to be quick. */
+    private volatile Consumer<Now> watcher = picture -> {};
 
     /**
      * A picture of the book.
@@ -64,6 +67,17 @@ public final class LiveBook {
         this.random = random;
         this.ledger = Ledger.of(store.all());
         this.now = new Now(ledger.picture(), ledger.size());
+    }
+
+    /** Has each picture from now on shown to somebody who is quick to look, beginning with the one of this moment. */
+    public synchronized void showTo(Consumer<Now> somebody) {
+        watcher = somebody;
+        somebody.accept(now);
+    }
+
+    private void show() {
+        now = new Now(ledger.picture(), ledger.size());
+        watcher.accept(now);
     }
 
     public Picture picture() {
@@ -127,7 +141,7 @@ public final class LiveBook {
         return switch (store.append(offered, clock.instant())) {
             case Outcome.Added(var kept) -> {
                 ledger.add(kept);
-                now = new Now(ledger.picture(), ledger.size());
+                show();
                 yield new Noted.Kept(kept.entry().id());
             }
             case Outcome.KeptBefore(var kept) ->
@@ -145,7 +159,7 @@ public final class LiveBook {
                     ledger.add(kept);
                 }
             }
-            now = new Now(ledger.picture(), ledger.size());
+            show();
         }
         return batch;
     }

@@ -12,11 +12,11 @@ import eggwright.desk.Routes;
 import eggwright.desk.Visit;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.who.May;
+import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,7 +28,6 @@ import org.jspecify.annotations.Nullable;
 /** The machines. */
 public final class MachinePages implements Pages {
     private static final int READINGS_SHOWN = 6;
-    private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
 
     private final LiveBook book;
 
@@ -89,7 +88,7 @@ public final class MachinePages implements Pages {
                         .toList(),
                 machine.climate().reversed().stream()
                         .limit(READINGS_SHOWN)
-                        .map(MachinePages::reading)
+                        .map(read -> reading(read, words))
                         .toList(),
                 "/notes/climate-noted?machine=" + name,
                 "/notes/machine-cleaned?machine=" + name);
@@ -111,7 +110,10 @@ public final class MachinePages implements Pages {
             state.add(words.say("holds", loads.size(), eggs));
         }
         var cleaned = machine.cleanedAt();
-        state.add(cleaned == null ? words.say("neverCleaned") : words.say("cleaned", STAMP.format(cleaned)));
+        state.add(
+                cleaned == null
+                        ? words.say("neverCleaned")
+                        : words.say("cleaned", Days.in(words.language()).stamp(cleaned)));
         return state;
     }
 
@@ -125,13 +127,13 @@ public final class MachinePages implements Pages {
                 Long.toString(ChronoUnit.DAYS.between(load.setOn(), today)));
     }
 
-    private static MachinesPage.Reading reading(MachinePicture.Read read) {
+    private static MachinesPage.Reading reading(MachinePicture.Read read, Words words) {
         var what = read.what();
         var dry = what.dry();
         var wet = what.wet();
         var humidity = what.humidity();
         return new MachinesPage.Reading(
-                STAMP.format(read.at()),
+                Days.in(words.language()).stamp(read.at()),
                 dry == null ? "" : dry.toString(),
                 wet == null ? "" : wet.toString(),
                 humidity == null ? "" : Math.round(humidity.pct()) + "\u00a0%",

@@ -1,20 +1,13 @@
 package eggwright.desk.note;
 
-import eggwright.book.entry.MachineKind;
-import eggwright.book.name.Name;
-import eggwright.book.name.SetName;
-import eggwright.book.picture.LoadPhase;
-import eggwright.book.picture.MachinePicture;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Field.Choice.Option;
 import eggwright.desk.form.Field.Line;
-import eggwright.trade.Species;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 
-/** Fields that many forms share, worded once, filled from what the link knew. */
+/** Fields that many forms share, worded once, filled from what the link said. */
 final class Asks {
     private final Around around;
 
@@ -25,6 +18,11 @@ final class Asks {
     /** In a form: it was seen, and in order. */
     static final String IN_ORDER = "in_order";
 
+    /** Fields that the book has an answer to. */
+    Known known() {
+        return new Known(around, this);
+    }
+
     String today() {
         return around.now().toLocalDate().toString();
     }
@@ -33,7 +31,7 @@ final class Asks {
         return around.say("field." + name);
     }
 
-    private String hint(String name) {
+    String hint(String name) {
         var key = "hint." + name;
         return around.words().knows(key) ? around.say(key) : "";
     }
@@ -70,74 +68,9 @@ final class Asks {
         return line(Line.remark(name, label(name)), name);
     }
 
-    /** Names already in the book, offered; empty first, for where it may be absent. */
-    Field names(String name, Collection<? extends Name> known, Field.Need need) {
-        if (known.isEmpty()) {
-            var line = text(name);
-            return need == Field.Need.OPTIONAL ? line.optional() : line;
-        }
-        var options = new ArrayList<Option>();
-        options.add(new Option("", around.say(need == Field.Need.OPTIONAL ? "choice.none" : "choice.choose")));
-        for (var each : known) {
-            options.add(new Option(each.text(), each.text()));
-        }
-        return Field.Choice.list(name, label(name), options)
-                .withHint(hint(name))
-                .withValue(around.asked().text(name));
-    }
-
-    Field pens(Field.Need need) {
-        return names("pen", around.picture().pens().keySet(), need);
-    }
-
-    Field sets(String name) {
-        return names(name, setNames(), Field.Need.NEEDED);
-    }
-
-    Field machines(String name, MachineKind kind, Field.Need need) {
-        var fitting = around.picture().machines().values().stream()
-                .filter(m -> m.does() == null || m.does() == kind || m.does() == MachineKind.SETTER_AND_HATCHER)
-                .map(MachinePicture::machine)
-                .toList();
-        return names(name, fitting, need);
-    }
-
-    Field anyMachine(Field.Need need) {
-        return names("machine", around.picture().machines().keySet(), need);
-    }
-
-    /** The farm's usual species first: the one most pens hold. */
-    Field species() {
-        var options = new ArrayList<Option>();
-        for (var species : Species.values()) {
-            options.add(new Option(species.word(), species.word()));
-        }
-        var asked = around.asked().text("species");
-        return Field.Choice.list("species", label("species"), options)
-                .withHint(hint("species"))
-                .withValue(asked.isEmpty() ? usual().word() : asked);
-    }
-
-    /** In a row: only where it is not the species of the whole set. */
-    Field otherSpecies() {
-        var options = new ArrayList<Option>();
-        options.add(new Option("", around.say("choice.asAbove")));
-        for (var species : Species.values()) {
-            options.add(new Option(species.word(), species.word()));
-        }
-        return Field.Choice.list("other_species", label("other_species"), options);
-    }
-
-    Species usual() {
-        return around.picture().pens().values().stream()
-                .filter(p -> p.species() != null && p.closedOn() == null)
-                .map(p -> p.species())
-                .collect(java.util.stream.Collectors.groupingBy(s -> s, java.util.stream.Collectors.counting()))
-                .entrySet()
-                .stream()
-                .max(java.util.Map.Entry.comparingByValue())
-                .map(java.util.Map.Entry::getKey)
-                .orElse(Species.PHEASANT);
+    /** Seldom needed: behind one touch. */
+    Field fold(String name, Field... fields) {
+        return new Field.Fold("fold_" + name, around.say("fold." + name), List.of(fields));
     }
 
     /** Every constant of an enum, worded as {@code choice.<name>.<constant>}. */
@@ -174,6 +107,7 @@ final class Asks {
         return switch (field) {
             case Line line -> line.withHint("");
             case Field.Choice choice -> choice.withHint("");
+            case Field.Fold fold -> fold;
             case Field.Rows rows -> rows.withHint("");
         };
     }
@@ -191,16 +125,6 @@ final class Asks {
                                 new Option(IN_ORDER, around.say("choice.in_order")),
                                 new Option("", around.say("choice.not_seen"))))
                 .withValue("");
-    }
-
-    List<SetName> setNames() {
-        return around.picture().sets().keySet().stream()
-                .sorted(java.util.Comparator.reverseOrder())
-                .toList();
-    }
-
-    Field orders(Field.Need need) {
-        return names("order", around.picture().orders().keySet(), need);
     }
 
     Field weekdays(String name) {
@@ -225,38 +149,6 @@ final class Asks {
         return Field.Choice.list("profile_field", label("profile_field"), options)
                 .withHint(hint("profile_field"))
                 .withValue(around.asked().text("profile_field"));
-    }
-
-    /** The next number after the sets there are; free to be changed. */
-    Line nextSet() {
-        var asked = around.asked().text("set");
-        int next = 1;
-        for (var set : around.picture().sets().keySet()) {
-            if (set.text().matches("\\d{1,6}")) {
-                next = Math.max(next, Integer.parseInt(set.text()) + 1);
-            }
-        }
-        return text("set")
-                .withHint(around.say("hint.new_set"))
-                .withValue(asked.isEmpty() ? Integer.toString(next) : asked);
-    }
-
-    /** One row for each tray of the set that the link named, where it is still in the setter. */
-    Field transferRows(List<Field> blank) {
-        var asked = around.asked().text("set");
-        var trays = asked.isEmpty()
-                ? List.<String>of()
-                : around.picture().set(new SetName(asked)).stream()
-                        .flatMap(s -> s.loads().values().stream())
-                        .filter(l -> l.phase() == LoadPhase.IN_SETTER)
-                        .map(l -> l.ref().tray().text())
-                        .toList();
-        var values = new java.util.HashMap<String, String>();
-        for (int i = 0; i < trays.size(); i++) {
-            values.put("load." + i + ".set", asked);
-            values.put("load." + i + ".tray", trays.get(i));
-        }
-        return rows("load", Math.max(4, trays.size()), blank).filledFrom(eggwright.desk.form.Typed.of(values));
     }
 
     Field rows(String name, int count, List<Field> blank) {

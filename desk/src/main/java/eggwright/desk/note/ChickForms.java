@@ -25,8 +25,8 @@ final class ChickForms {
                 Shelf.CHICKS,
                 ChicksPlaced.class,
                 asks -> List.of(
-                        asks.names("set", asks.setNames(), Need.OPTIONAL),
-                        asks.species(),
+                        asks.known().names("set", asks.known().setNames(), Need.OPTIONAL),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
                         asks.text("brooder").optional()),
                 r -> new ChicksPlaced(
@@ -46,8 +46,8 @@ final class ChickForms {
                 Shelf.CHICKS,
                 ChicksDied.class,
                 asks -> List.of(
-                        asks.names("set", asks.setNames(), Need.OPTIONAL),
-                        asks.species(),
+                        asks.known().names("set", asks.known().setNames(), Need.OPTIONAL),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
                         asks.text("brooder").optional(),
                         asks.text("why").optional()),
@@ -73,10 +73,10 @@ final class ChickForms {
                 Shelf.CHICKS,
                 ChicksSold.class,
                 asks -> List.of(
-                        asks.names("set", asks.setNames(), Need.OPTIONAL),
-                        asks.species(),
+                        asks.known().names("set", asks.known().setNames(), Need.OPTIONAL),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
-                        asks.text("buyer").optional()),
+                        asks.known().buyer().optional()),
                 r -> new ChicksSold(
                         r.nameOrNone("set", SetName::new),
                         r.species("species"),
@@ -86,7 +86,9 @@ final class ChickForms {
                         .name("set", it.set())
                         .species(it.species())
                         .whole("chicks", it.chicks())
-                        .name("buyer", it.buyer()));
+                        .name("buyer", it.buyer()),
+                Place.ZOONOSES,
+                Place.PERMITS);
     }
 
     private static EntryForm ordered() {
@@ -96,8 +98,8 @@ final class ChickForms {
                 ChicksOrdered.class,
                 asks -> List.of(
                         asks.text("order"),
-                        asks.text("buyer"),
-                        asks.species(),
+                        asks.known().buyer(),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
                         asks.day("day"),
                         asks.remark("note")),
@@ -122,7 +124,8 @@ final class ChickForms {
                 "order-cancelled",
                 Shelf.CHICKS,
                 OrderCancelled.class,
-                asks -> List.of(asks.orders(Need.NEEDED), asks.text("why").optional()),
+                asks -> List.of(
+                        asks.known().orders(Need.NEEDED), asks.text("why").optional()),
                 r -> new OrderCancelled(r.name("order", OrderNumber::new), r.text("why")),
                 it -> new Written().name("order", it.order()).text("why", it.why()));
     }
@@ -133,9 +136,9 @@ final class ChickForms {
                 Shelf.CHICKS,
                 ChicksDelivered.class,
                 asks -> List.of(
-                        asks.orders(Need.OPTIONAL),
-                        asks.text("buyer"),
-                        asks.species(),
+                        asks.known().orders(Need.OPTIONAL),
+                        asks.known().buyer(),
+                        asks.known().species(),
                         asks.whole("chicks", "chicks"),
                         asks.whole("dead_on_arrival", "chicks").optional()),
                 r -> new ChicksDelivered(
@@ -150,6 +153,7 @@ final class ChickForms {
                         .species(it.species())
                         .whole("chicks", it.chicks())
                         .whole("dead_on_arrival", it.deadOnArrival()),
-                Place.ZOONOSES);
+                Place.ZOONOSES,
+                Place.PERMITS);
     }
 }

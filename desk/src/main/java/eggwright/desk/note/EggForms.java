@@ -30,8 +30,8 @@ final class EggForms {
                 EggsGathered.class,
                 asks -> {
                     var fields = new ArrayList<Field>();
-                    fields.add(asks.pens(Need.OPTIONAL));
-                    fields.add(asks.species());
+                    fields.add(asks.known().pens(Need.OPTIONAL));
+                    fields.add(asks.known().species());
                     fields.add(asks.eggs("kept"));
                     fields.add(asks.day("laid_from").withValue(asks.today()));
                     fields.add(asks.day("laid_to").withValue(asks.today()));
@@ -67,7 +67,8 @@ final class EggForms {
                             .forEach(r -> written.whole("rejected_" + r.why().word(), r.eggs()));
                     return written;
                 },
-                Place.ZOONOSES);
+                Place.ZOONOSES,
+                Place.REPORTABLE_SIGNS);
     }
 
     private static EntryForm received() {
@@ -77,7 +78,7 @@ final class EggForms {
                 EggsReceived.class,
                 asks -> List.of(
                         asks.text("kept_as"),
-                        asks.species(),
+                        asks.known().species(),
                         asks.eggs("eggs"),
                         asks.choice("purpose", ReceivedFor.class, ReceivedFor.BOUGHT_IN),
                         asks.text("from").optional(),
@@ -104,8 +105,8 @@ final class EggForms {
 
     private static List<Field> leaving(Asks asks, Field... more) {
         var fields = new ArrayList<Field>();
-        fields.add(asks.pens(Need.OPTIONAL));
-        fields.add(asks.species());
+        fields.add(asks.known().pens(Need.OPTIONAL));
+        fields.add(asks.known().species());
         fields.add(asks.eggs("eggs"));
         fields.addAll(List.of(more));
         fields.add(asks.day("laid_from").optional());
@@ -118,7 +119,7 @@ final class EggForms {
                 "eggs-sold",
                 Shelf.EGGS,
                 EggsSold.class,
-                asks -> leaving(asks, asks.text("buyer").optional()),
+                asks -> leaving(asks, asks.known().buyer().optional()),
                 r -> new EggsSold(
                         r.nameOrNone("pen", PenName::new),
                         r.species("species"),
@@ -132,7 +133,8 @@ final class EggForms {
                         .day("laid_from", it.laidFrom())
                         .day("laid_to", it.laidTo())
                         .name("buyer", it.buyer())
-                        .whole("eggs", it.eggs()));
+                        .whole("eggs", it.eggs()),
+                Place.PERMITS);
     }
 
     private static EntryForm eaten() {
@@ -175,6 +177,7 @@ final class EggForms {
                         .day("laid_to", it.laidTo())
                         .whole("eggs", it.eggs())
                         .text("why", it.why()),
+                Place.ROTTEN_EGGS,
                 Place.DISPOSAL);
     }
 
@@ -183,7 +186,7 @@ final class EggForms {
                 "eggs-counted",
                 Shelf.EGGS,
                 EggsCounted.class,
-                asks -> List.of(asks.pens(Need.OPTIONAL), asks.species(), asks.eggs("eggs")),
+                asks -> List.of(asks.known().pens(Need.OPTIONAL), asks.known().species(), asks.eggs("eggs")),
                 r -> new EggsCounted(r.nameOrNone("pen", PenName::new), r.species("species"), r.whole("eggs")),
                 it -> new Written().name("pen", it.pen()).species(it.species()).whole("eggs", it.eggs()));
     }

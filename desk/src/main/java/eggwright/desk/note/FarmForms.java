@@ -4,11 +4,8 @@ import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.IncidentKind;
 import eggwright.book.entry.IncidentNoted;
 import eggwright.book.entry.Remarked;
-import eggwright.book.entry.Scope;
 import eggwright.book.entry.SpeciesOverridden;
 import eggwright.book.name.MachineName;
-import eggwright.book.name.SetName;
-import eggwright.book.name.TrayName;
 import eggwright.desk.form.Field.Need;
 import eggwright.trade.ProfileField;
 import eggwright.trade.caution.Place;
@@ -37,23 +34,23 @@ final class FarmForms {
                 Shelf.FARM,
                 Remarked.class,
                 asks -> List.of(
-                        asks.names("set", asks.setNames(), Need.OPTIONAL),
-                        asks.text("tray").optional(),
-                        asks.remark("text")),
+                        asks.known().names("set", asks.known().setNames(), Need.OPTIONAL),
+                        asks.known().tray("tray", "set").optional(),
+                        asks.remark("text").needed(),
+                        asks.fold(
+                                "part",
+                                asks.known().pens(Need.OPTIONAL),
+                                asks.text("basket").optional(),
+                                asks.text("look").optional())),
                 r -> {
                     if (r.isEmpty("text")) {
                         r.mend("text", "reader.needed");
                     }
-                    var set = r.nameOrNone("set", SetName::new);
-                    var tray = r.nameOrNone("tray", TrayName::new);
-                    return new Remarked(set == null ? null : new Scope(set, tray, null, null, null), r.text("text"));
+                    return new Remarked(Scopes.readOrNone(r), r.text("text"));
                 },
                 it -> {
-                    var about = it.about();
-                    return new Written()
-                            .name("set", about == null ? null : about.set())
-                            .name("tray", about == null ? null : about.tray())
-                            .text("text", it.text());
+                    var written = new Written().text("text", it.text());
+                    return it.about() == null ? written : Scopes.write(written, it.about());
                 });
     }
 
@@ -64,7 +61,7 @@ final class FarmForms {
                 IncidentNoted.class,
                 asks -> List.of(
                         asks.choice("incident", IncidentKind.class, IncidentKind.POWER_CUT),
-                        asks.anyMachine(Need.OPTIONAL),
+                        asks.known().anyMachine(Need.OPTIONAL),
                         asks.moment("until").optional(),
                         asks.remark("text")),
                 r -> new IncidentNoted(
@@ -164,7 +161,9 @@ final class FarmForms {
                 Shelf.FARM,
                 SpeciesOverridden.class,
                 asks -> List.of(
-                        asks.species(), asks.profileFields(), asks.text("value").optional()),
+                        asks.known().species(),
+                        asks.profileFields(),
+                        asks.text("value").optional()),
                 r -> {
                     var field = r.text("profile_field");
                     var known = ProfileField.ofWord(field);

@@ -222,6 +222,9 @@ public final class FormReader {
 
     /** The rows of a repeated field that hold anything. */
     public List<FormReader> rows(String name) {
+        if (typed.holdsTooManyRows(prefix + name)) {
+            mend(name, "reader.tooManyRows", Typed.MOST_ROWS);
+        }
         return typed.filledRows(prefix + name).stream()
                 .map(row -> new FormReader(typed, words, zone, row.name() + ".", toMend))
                 .toList();

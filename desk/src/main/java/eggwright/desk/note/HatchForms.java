@@ -26,12 +26,13 @@ final class HatchForms {
                 Shelf.HATCH,
                 Transferred.class,
                 asks -> List.of(
-                        asks.machines("hatcher", MachineKind.HATCHER, Need.OPTIONAL),
-                        asks.transferRows(List.of(
-                                asks.bare(asks.sets("set")),
-                                asks.plain("tray"),
-                                asks.plainEggs("eggs").optional(),
-                                asks.plain("basket").optional()))),
+                        asks.known().machines("hatcher", MachineKind.HATCHER, Need.OPTIONAL),
+                        asks.known()
+                                .transferRows(List.of(
+                                        asks.bare(asks.known().sets("set")),
+                                        asks.plain("tray"),
+                                        asks.plainEggs("eggs").optional(),
+                                        asks.plain("basket").optional()))),
                 r -> {
                     var parts = new ArrayList<TransferOf>();
                     for (var row : r.rows("load")) {
@@ -63,6 +64,7 @@ final class HatchForms {
                     }
                     return written;
                 },
+                Place.ROTTEN_EGGS,
                 Place.DUST,
                 Place.CURRENT_AND_WATER);
     }
@@ -73,23 +75,25 @@ final class HatchForms {
                 Shelf.HATCH,
                 TakenOff.class,
                 asks -> List.of(
-                        asks.sets("set"),
-                        asks.text("tray").optional(),
-                        asks.pens(Need.OPTIONAL),
-                        asks.text("basket").optional(),
+                        asks.known().sets("set"),
                         asks.choice("pull", Pull.class, Pull.LAST),
                         asks.whole("saleable", "chicks"),
                         asks.whole("culled", "chicks").optional(),
                         asks.whole("dead_in_basket", "chicks").optional(),
-                        asks.eggs("pipped_alive_left").optional()),
+                        asks.eggs("pipped_alive_left").optional(),
+                        asks.fold(
+                                "grain",
+                                asks.known().tray("tray", "set").optional(),
+                                asks.known().pens(Need.OPTIONAL),
+                                asks.text("basket").optional())),
                 r -> new TakenOff(
-                        LampForms.scope(r),
+                        Scopes.read(r),
                         r.choice("pull", Pull.class),
                         r.whole("saleable"),
                         r.wholeOrNought("culled"),
                         r.wholeOrNought("dead_in_basket"),
                         r.wholeOrNought("pipped_alive_left")),
-                it -> LampForms.write(new Written(), it.counted())
+                it -> Scopes.write(new Written(), it.counted())
                         .choice("pull", it.pull())
                         .whole("saleable", it.saleable())
                         .whole("culled", it.culled())

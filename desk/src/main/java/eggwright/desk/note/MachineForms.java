@@ -49,7 +49,7 @@ final class MachineForms {
                 "machine-changed",
                 Shelf.MACHINES,
                 MachineChanged.class,
-                asks -> layout(asks, asks.anyMachine(Need.NEEDED)),
+                asks -> layout(asks, asks.known().anyMachine(Need.NEEDED)),
                 r -> new MachineChanged(
                         r.name("machine", MachineName::new),
                         r.choice("does", MachineKind.class),
@@ -94,7 +94,7 @@ final class MachineForms {
                 Shelf.MACHINES,
                 MachineCleaned.class,
                 asks -> List.of(
-                        asks.anyMachine(Need.NEEDED),
+                        asks.known().anyMachine(Need.NEEDED),
                         asks.text("section").optional(),
                         asks.text("how").optional()),
                 r -> new MachineCleaned(
@@ -114,7 +114,7 @@ final class MachineForms {
                 Shelf.MACHINES,
                 MachineUseChanged.class,
                 asks -> List.of(
-                        asks.anyMachine(Need.NEEDED),
+                        asks.known().anyMachine(Need.NEEDED),
                         asks.choice("use", MachineUse.class, MachineUse.OUT_OF_USE),
                         asks.text("why").optional()),
                 r -> new MachineUseChanged(
@@ -132,7 +132,7 @@ final class MachineForms {
                 ClimateNoted.class,
                 asks -> {
                     var fields = new ArrayList<Field>();
-                    fields.add(asks.anyMachine(Need.NEEDED));
+                    fields.add(asks.known().anyMachine(Need.NEEDED));
                     fields.add(asks.text("section").optional());
                     fields.add(asks.measure("dry").optional());
                     fields.add(asks.measure("wet").optional());

@@ -22,7 +22,7 @@ final class PenForms {
                 PenOpened.class,
                 asks -> List.of(
                         asks.text("pen"),
-                        asks.species(),
+                        asks.known().species(),
                         asks.whole("cocks", "birds"),
                         asks.whole("hens", "birds"),
                         asks.remark("note")),
@@ -47,7 +47,7 @@ final class PenForms {
                 Shelf.PENS,
                 PenChanged.class,
                 asks -> List.of(
-                        asks.pens(Need.NEEDED),
+                        asks.known().pens(Need.NEEDED),
                         asks.choice("change", PenChange.class, PenChange.BIRDS_IN),
                         asks.whole("cocks", "birds").optional(),
                         asks.whole("hens", "birds").optional(),
@@ -72,7 +72,7 @@ final class PenForms {
                 "pen-closed",
                 Shelf.PENS,
                 PenClosed.class,
-                asks -> List.of(asks.pens(Need.NEEDED), asks.text("why").optional()),
+                asks -> List.of(asks.known().pens(Need.NEEDED), asks.text("why").optional()),
                 r -> new PenClosed(r.name("pen", PenName::new), r.text("why")),
                 it -> new Written().name("pen", it.pen()).text("why", it.why()));
     }

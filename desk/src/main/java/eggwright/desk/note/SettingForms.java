@@ -1,10 +1,7 @@
 package eggwright.desk.note;
 
 import eggwright.book.entry.EggsMoved;
-import eggwright.book.entry.EggsSet;
 import eggwright.book.entry.LoadPlaced;
-import eggwright.book.entry.LoadSet;
-import eggwright.book.entry.Lot;
 import eggwright.book.entry.MachineKind;
 import eggwright.book.entry.Weighed;
 import eggwright.book.entry.WeighedWhat;
@@ -14,152 +11,16 @@ import eggwright.book.name.SectionName;
 import eggwright.book.name.SetName;
 import eggwright.book.name.TrayName;
 import eggwright.desk.form.Field;
-import eggwright.desk.form.Field.Line;
 import eggwright.desk.form.Field.Need;
 import eggwright.trade.caution.Place;
 import eggwright.units.Mass;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /** Trays into the heat, and what happens to them there. */
 final class SettingForms {
-    static final List<EntryForm> ALL = List.of(set(), moved(), placed(), weighed());
-
-    private static final Pattern PLACES = Pattern.compile("[,\\s]+");
+    static final List<EntryForm> ALL = List.of(SetForm.of(), moved(), placed(), weighed());
 
     private SettingForms() {}
-
-    private static EntryForm set() {
-        return EntryForm.of(
-                "eggs-set",
-                Shelf.SETTING,
-                EggsSet.class,
-                asks -> List.of(
-                        asks.nextSet(),
-                        asks.species(),
-                        asks.machines("machine", MachineKind.SETTER, Need.OPTIONAL),
-                        asks.rows(
-                                "lot",
-                                6,
-                                List.of(
-                                        asks.plain("tray"),
-                                        asks.plain("section").optional(),
-                                        asks.bare(asks.pens(Need.OPTIONAL)),
-                                        asks.plainEggs("eggs"),
-                                        Line.day("laid_from", asks.label("laid_from"))
-                                                .optional(),
-                                        Line.day("laid_to", asks.label("laid_to"))
-                                                .optional(),
-                                        asks.plain("mark").optional(),
-                                        asks.plain("places").optional(),
-                                        asks.plain("position").optional(),
-                                        asks.otherSpecies(),
-                                        asks.plain("other_machine").optional()))),
-                SettingForms::readSet,
-                SettingForms::writeSet,
-                Place.CURRENT_AND_WATER);
-    }
-
-    /** Each row is a lot; rows with the same tray make one load. */
-    private static EggsSet readSet(FormReader r) {
-        var set = r.name("set", SetName::new);
-        var species = r.species("species");
-        var machine = r.nameOrNone("machine", MachineName::new);
-        var lots = new LinkedHashMap<TrayName, List<Lot>>();
-        var stands = new LinkedHashMap<TrayName, Stand>();
-        var rows = r.rows("lot");
-        if (rows.isEmpty()) {
-            r.mend("lot", "set.noTrays");
-        }
-        for (var row : rows) {
-            var tray = row.name("tray", TrayName::new);
-            var section = row.nameOrNone("section", SectionName::new);
-            int eggs = row.whole("eggs");
-            if (eggs == 0 && !row.isEmpty("eggs")) {
-                row.mend("eggs", "set.noEggs");
-            }
-            var places = places(row);
-            var pen = row.nameOrNone("pen", PenName::new);
-            var from = row.dayOrNone("laid_from");
-            var to = row.dayOrNone("laid_to");
-            var mark = row.isEmpty("mark") ? null : row.text("mark");
-            var other = row.nameOrNone("other_machine", MachineName::new);
-            var position = row.isEmpty("position") ? null : row.text("position");
-            var kind = row.isEmpty("other_species") ? species : row.species("other_species");
-            stands.putIfAbsent(tray, new Stand(other == null ? machine : other, section, position));
-            lots.computeIfAbsent(tray, t -> new ArrayList<>())
-                    .add(new Lot(pen, kind, from, to, Math.max(1, eggs), mark, places));
-        }
-        var loads = new ArrayList<LoadSet>();
-        lots.forEach((tray, mine) -> {
-            var stand = stands.getOrDefault(tray, Stand.NOWHERE);
-            loads.add(new LoadSet(tray, stand.machine(), stand.section(), stand.position(), mine));
-        });
-        return new EggsSet(set, loads);
-    }
-
-    /** Where a load stands; the first row of a tray says it. */
-    private record Stand(
-            @Nullable MachineName machine,
-            @Nullable SectionName section,
-            @Nullable String position) {
-        static final Stand NOWHERE = new Stand(null, null, null);
-    }
-
-    private static List<Integer> places(FormReader row) {
-        var places = new ArrayList<Integer>();
-        for (var part : PLACES.split(row.text("places"), -1)) {
-            if (!part.isEmpty()) {
-                if (part.matches("\\d{1,4}")) {
-                    places.add(Integer.valueOf(part));
-                } else {
-                    row.mend("places", "set.places", part);
-                }
-            }
-        }
-        return places;
-    }
-
-    private static Written writeSet(EggsSet it) {
-        var first = it.loads().getFirst();
-        var usual = first.lots().getFirst().species();
-        var written = new Written()
-                .name("set", it.set())
-                .name("machine", first.machine())
-                .species(usual);
-        int row = 0;
-        for (var load : it.loads()) {
-            for (var lot : load.lots()) {
-                var at = "lot." + row + ".";
-                row++;
-                written.name(at + "tray", load.tray())
-                        .name(at + "section", load.section())
-                        .text(at + "position", load.position())
-                        .name(
-                                at + "other_machine",
-                                java.util.Objects.equals(load.machine(), first.machine()) ? null : load.machine())
-                        .text(
-                                at + "other_species",
-                                lot.species() == usual ? "" : lot.species().word())
-                        .name(at + "pen", lot.pen())
-                        .whole(at + "eggs", lot.eggs())
-                        .day(at + "laid_from", lot.laidFrom())
-                        .day(at + "laid_to", lot.laidTo())
-                        .text(at + "mark", lot.mark())
-                        .text(
-                                at + "places",
-                                String.join(
-                                        " ",
-                                        lot.places().stream()
-                                                .map(String::valueOf)
-                                                .toList()));
-            }
-        }
-        return written;
-    }
 
     private static EntryForm moved() {
         return EntryForm.of(
@@ -167,13 +28,13 @@ final class SettingForms {
                 Shelf.SETTING,
                 EggsMoved.class,
                 asks -> List.of(
-                        asks.sets("from_set"),
-                        asks.text("from_tray"),
-                        asks.pens(Need.OPTIONAL),
+                        asks.known().sets("from_set"),
+                        asks.known().tray("from_tray", "from_set"),
+                        asks.known().pens(Need.OPTIONAL),
                         asks.eggs("eggs").optional(),
-                        asks.names("to_set", asks.setNames(), Need.OPTIONAL),
-                        asks.text("to_tray"),
-                        asks.machines("machine", MachineKind.SETTER, Need.OPTIONAL),
+                        asks.known().names("to_set", asks.known().setNames(), Need.OPTIONAL),
+                        asks.known().tray("to_tray", "from_set"),
+                        asks.known().machines("machine", MachineKind.SETTER, Need.OPTIONAL),
                         asks.text("section").optional()),
                 r -> {
                     var from = r.name("from_set", SetName::new);
@@ -196,7 +57,8 @@ final class SettingForms {
                         .name("to_set", it.toSet())
                         .name("to_tray", it.toTray())
                         .name("machine", it.machine())
-                        .name("section", it.section()));
+                        .name("section", it.section()),
+                Place.ROTTEN_EGGS);
     }
 
     private static EntryForm placed() {
@@ -205,9 +67,9 @@ final class SettingForms {
                 Shelf.SETTING,
                 LoadPlaced.class,
                 asks -> List.of(
-                        asks.sets("set"),
+                        asks.known().sets("set"),
                         asks.text("tray"),
-                        asks.machines("machine", MachineKind.SETTER, Need.NEEDED),
+                        asks.known().machines("machine", MachineKind.SETTER, Need.NEEDED),
                         asks.text("section").optional(),
                         asks.text("position").optional()),
                 r -> new LoadPlaced(
@@ -230,7 +92,7 @@ final class SettingForms {
                 Shelf.SETTING,
                 Weighed.class,
                 asks -> List.<Field>of(
-                        asks.sets("set"),
+                        asks.known().sets("set"),
                         asks.text("tray"),
                         asks.choice("what", WeighedWhat.class, WeighedWhat.WHOLE_TRAY),
                         asks.measure("gross"),

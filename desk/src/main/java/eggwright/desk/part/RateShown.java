@@ -1,5 +1,6 @@
 package eggwright.desk.part;
 
+import eggwright.desk.words.Words;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -21,9 +22,17 @@ public record RateShown(long count, long of, Optional<String> share) {
         if (of == 0) {
             return new RateShown(count, of, Optional.empty());
         }
+        return new RateShown(count, of, Optional.of(share(100.0 * count / of, lowPct, highPct, language)));
+    }
+
+    /** A share with its interval, in percent, where no single count stands behind it. */
+    public static String share(double pct, double lowPct, double highPct, Locale language) {
         var form = highPct - lowPct < 2 ? "%.1f" : "%.0f";
-        var share = String.format(language, form, 100.0 * count / of) + "\u00a0%\u00a0("
-                + String.format(language, form, lowPct) + " to " + String.format(language, form, highPct) + ")";
-        return new RateShown(count, of, Optional.of(share));
+        return Words.beside(RateShown.class, language)
+                .say(
+                        "share",
+                        String.format(language, form, pct),
+                        String.format(language, form, lowPct),
+                        String.format(language, form, highPct));
     }
 }

@@ -16,7 +16,9 @@ public enum Ink {
     CULLED("grey", "<path class=\"line\" d=\"M2 0v8M6 0v8\"/>"),
     SALEABLE("olive", "<rect class=\"fill\" width=\"8\" height=\"8\"/>"),
     STILL_IN("shell", "<circle class=\"line\" cx=\"4\" cy=\"4\" r=\"2\"/>"),
-    UNACCOUNTED("amber", "<path class=\"line\" d=\"M4 1v6M1 4h6\"/>");
+    UNACCOUNTED("amber", "<path class=\"line\" d=\"M4 1v6M1 4h6\"/>"),
+    /** Known only together with eggs that are not in the bar. */
+    WITH_OTHERS("grey", "<circle class=\"fill\" cx=\"4\" cy=\"4\" r=\"1\"/>");
 
     private final String tone;
     private final String drawing;

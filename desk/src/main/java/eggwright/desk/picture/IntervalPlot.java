@@ -14,8 +14,10 @@ public record IntervalPlot(
         String id, String title, String says, Scale scale, Optional<Band> normal, List<Row> rows, Numbers numbers)
         implements Picture {
     private static final int TOP_PX = 26;
-    private static final int ROW_PX = 50;
+    private static final int ROW_PX = 70;
     private static final int TICKS = 4;
+    /** Signs on a line of the narrowest screen. */
+    private static final int LINE_SIGNS = 44;
 
     /** Percent, 0 to 100, {@code low} below {@code high}. */
     public record Scale(double lowPct, double highPct) {
@@ -23,6 +25,22 @@ public record IntervalPlot(
             if (!(lowPct >= 0 && lowPct < highPct && highPct <= 100)) {
                 throw new IllegalArgumentException("A scale from " + lowPct + " to " + highPct + " percent");
             }
+        }
+
+        /**
+         * A scale that holds these percents, cut into even steps: up to 100, or from 0 where all are far below.
+         */
+        public static Scale over(List<Double> pcts) {
+            double least = pcts.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+            double most = pcts.stream().mapToDouble(Double::doubleValue).max().orElse(100);
+            if (most <= 60) {
+                return new Scale(0, most <= 4 ? 4 : most <= 8 ? 8 : Math.ceil(most / 20) * 20);
+            }
+            return new Scale(Math.floor(Math.min(least, 80) / 20) * 20, 100);
+        }
+
+        boolean holds(double pct) {
+            return pct >= lowPct && pct <= highPct;
         }
 
         double at(double pct) {
@@ -35,9 +53,11 @@ public record IntervalPlot(
 
     /**
      * @param counted as "51 of 54, 94 % (85 to 98)"
-     * @param standing what the mark says; the row's words say it too
+     * @param note under the mark, what is to be thought of it; empty where there is nothing to say
+     * @param standing what the mark says; the note says it too
      */
-    public record Row(String label, String counted, double pct, double lowPct, double highPct, Standing standing) {}
+    public record Row(
+            String label, String counted, String note, double pct, double lowPct, double highPct, Standing standing) {}
 
     /** Against the farm's own normal. */
     public enum Standing {
@@ -88,15 +108,25 @@ public record IntervalPlot(
             case TOO_FEW -> "grey";
         };
         svg.add("<g class=\"" + tone + "\">");
-        svg.text(0, top + 18.0, 0, row.standing() == Standing.BELOW ? "bold" : "", row.label());
+        svg.text(0, top + 18.0, 0, row.standing() == Standing.BELOW ? "bold" : "", label(row));
         svg.text(100, top + 18.0, 0, "end", row.counted());
         svg.line(scale.at(row.lowPct()), y, scale.at(row.highPct()), y, "line");
-        svg.line(scale.at(row.lowPct()), y - 5, scale.at(row.lowPct()), y + 5, "line");
-        svg.line(scale.at(row.highPct()), y - 5, scale.at(row.highPct()), y + 5, "line");
+        for (var end : new double[] {row.lowPct(), row.highPct()}) {
+            if (scale.holds(end)) { // an end outside is not drawn as if it were here
+                svg.line(scale.at(end), y - 5, scale.at(end), y + 5, "line");
+            }
+        }
         svg.add("<svg class=\"mark-at\" x=\"" + Svg.pct(scale.at(row.pct())) + "\" y=\"" + Svg.px(y) + "\">"
                 + shape(row.standing()) + "</svg>");
         svg.add("</g>");
+        svg.text(0, top + 60.0, 0, row.standing() == Standing.USUAL ? "soft" : "", row.note());
         svg.line(0, top + (double) ROW_PX, 100, top + (double) ROW_PX, "rule");
+    }
+
+    /** Shortened where the narrowest screen has no room for it beside its count; whole in the numbers. */
+    private static String label(Row row) {
+        int room = Math.max(3, LINE_SIGNS - row.counted().length());
+        return row.label().length() <= room ? row.label() : row.label().substring(0, room - 1) + "…";
     }
 
     private static String shape(Standing standing) {

@@ -1,5 +1,6 @@
 package eggwright.desk.picture;
 
+import eggwright.desk.part.TableShown;
 import java.util.List;
 
 /**
@@ -17,5 +18,14 @@ public record Numbers(List<String> heads, List<List<String>> rows) {
                 throw new IllegalArgumentException("A row of " + row.size() + " under " + heads.size() + " heads");
             }
         }
+    }
+
+    /** As a table of a page. */
+    public TableShown table() {
+        return new TableShown(
+                heads,
+                rows.stream()
+                        .map(row -> row.stream().map(TableShown.Cell::of).toList())
+                        .toList());
     }
 }

@@ -29,7 +29,12 @@ public record SeasonChart(
         Numbers numbers)
         implements Picture {
     private static final int TOP_PX = 46;
-    private static final int ROW_PX = 26;
+    private static final int ROW_PX = 42;
+    private static final int BAR_PX = 14;
+    /** The narrowest screen's picture, and a sign of its type there: a label begins where it can end on the page. */
+    private static final double NARROWEST_PX = 312;
+
+    private static final double SIGN_PX = 7.2;
 
     /** A day with its word. */
     public record Today(LocalDate day, String word) {}
@@ -78,7 +83,7 @@ public record SeasonChart(
             }
         }
         for (var i = 0; i < bars.size(); i++) {
-            draw(svg, bars.get(i), TOP_PX + ROW_PX * i + 5.0);
+            draw(svg, bars.get(i), TOP_PX + ROW_PX * i + 4.0);
         }
         return svg.end();
     }
@@ -86,22 +91,23 @@ public record SeasonChart(
     private void draw(Svg svg, Bar bar, double y) {
         var start = at(bar.setOn());
         var end = at(bar.hatchOn());
-        var height = 16.0;
+        var top = y + 18;
         svg.add("<g class=\"" + (bar.state() == State.PLANNED ? "grey" : "olive") + "\">");
         switch (bar.state()) {
-            case HATCHED -> svg.rect(start, y, end - start, height, "class=\"fill\"");
+            case HATCHED -> svg.rect(start, top, end - start, BAR_PX, "class=\"fill\"");
             case UNDER_WAY -> {
                 var now = today.map(t -> Math.clamp(at(t.day()), start, end)).orElse(start);
-                svg.rect(start, y, end - start, height, "class=\"paper-line\"");
-                svg.rect(start, y, now - start, height, "class=\"fill\"");
+                svg.rect(start, top, end - start, BAR_PX, "class=\"paper-line\"");
+                svg.rect(start, top, now - start, BAR_PX, "class=\"fill\"");
             }
-            case PLANNED -> svg.rect(start, y, end - start, height, "class=\"paper-line dashed\"");
+            case PLANNED -> svg.rect(start, top, end - start, BAR_PX, "class=\"paper-line dashed\"");
         }
         svg.add("</g>");
-        if (end < 60) {
-            svg.text(end, y + 13, 8, "over", bar.label());
+        var width = bar.label().length() * SIGN_PX;
+        if (width <= (100 - start) / 100 * NARROWEST_PX) {
+            svg.text(start, y + 12, 0, "over", bar.label());
         } else {
-            svg.text(start, y + 13, -8, "over end", bar.label());
+            svg.text(width <= end / 100 * NARROWEST_PX ? end : 100, y + 12, 0, "over end", bar.label());
         }
     }
 

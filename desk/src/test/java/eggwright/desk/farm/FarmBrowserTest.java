@@ -1,19 +1,12 @@
 package eggwright.desk.farm;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.options.ColorScheme;
-import eggwright.book.store.Offered;
 import eggwright.desk.Desk;
 import eggwright.desk.browser.BrowserStation;
 import eggwright.desk.browser.BrowserStation.Screen;
-import eggwright.invented.DemoSeason;
-import eggwright.testkit.contracts.MemoryEntryStore;
-import eggwright.wire.EntryCodec;
-import java.time.Instant;
-import java.time.InstantSource;
-import java.time.ZoneId;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -22,26 +15,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The farm's own pages in a real browser, on the invented farm in mid-season. */
 final class FarmBrowserTest {
-    private static final Instant NOON = Instant.parse("2027-05-12T17:00:00Z");
-
     private static Desk desk;
 
     @BeforeAll
     static void openTheDesk() {
-        var season = DemoSeason.of(NOON, ZoneId.of("America/Chicago"));
-        var store = new MemoryEntryStore(season.farm());
-        for (var kept : season.entries()) {
-            store.append(
-                    new Offered(kept.entry(), EntryCodec.write(kept.entry()), kept.clockOffset()), kept.received());
-        }
-        desk = Desk.open(FarmDesk.setup(
-                store,
-                EntryCodec::write,
-                EntryCodec::version,
-                InstantSource.fixed(NOON),
-                new SplittableRandom(1),
-                ZoneId.of("America/Chicago"),
-                0));
+        desk = DemoDesk.open();
     }
 
     @AfterAll
@@ -56,12 +34,14 @@ final class FarmBrowserTest {
         "/sets/27-5, set",
         "/egg-room, egg-room",
         "/pens, pens",
+        "/candlers, candlers",
         "/machines, machines",
         "/notes, notes",
         "/notes/eggs-set, note-eggs-set",
         "/notes/looked?set=27-6&tray=60, note-looked",
         "/book, book",
-        "/settings, settings"
+        "/settings, settings",
+        "/settings/people, people"
     })
     void page_canBeReadByAll_onBothScreensLightAndDark(String path, String name) {
         BrowserStation.look(desk.address().resolve(path), "farm-" + name);
@@ -100,6 +80,42 @@ final class FarmBrowserTest {
             assertTrue(page.content().contains("Kept. It is in the book."));
             BrowserStation.go(page, desk.address().resolve("/notes/remark"));
             assertTrue(page.locator("#f-who").inputValue().equals("Wren"));
+        });
+    }
+
+    /** A buyer gets a name, is offered by it, and is erased; the order keeps the bare number. */
+    @Test
+    void buyer_isNamed_offered_andErased() {
+        BrowserStation.with(Screen.PHONE, ColorScheme.LIGHT, page -> {
+            BrowserStation.go(page, desk.address().resolve("/settings"));
+            page.locator("main").getByText("Buyers").click();
+            page.getByText("Add a buyer").click();
+            var number = page.locator("#f-number").inputValue();
+            page.locator("#f-name").fill("Tansy Holloway");
+            page.locator("#f-address").fill("The Old Forge");
+            BrowserStation.keepPicture(page, "farm-buyer-new");
+            page.locator("button.main").click();
+            assertTrue(page.content().contains("Tansy Holloway"));
+            BrowserStation.mustFit(page, "farm-buyers");
+            BrowserStation.mustBeReadable(page, "farm-buyers");
+            BrowserStation.keepPicture(page, "farm-buyers");
+
+            BrowserStation.go(page, desk.address().resolve("/notes/chicks-ordered"));
+            assertTrue(page.locator("#f-buyer-offers").innerHTML().contains("Tansy Holloway"));
+            page.locator("#f-order").fill("88");
+            page.locator("#f-buyer").fill(number);
+            page.locator("#f-chicks").fill("40");
+            page.locator("#f-day").fill("2027-06-01");
+            page.locator("button.main").click();
+            assertTrue(page.content().contains(number + " (Tansy Holloway)"), page.content());
+            var note = page.url();
+
+            BrowserStation.go(page, desk.address().resolve("/settings/people/" + number + "/erase"));
+            page.locator("button.main").click();
+            assertTrue(page.content().contains("Erased."));
+            page.navigate(note);
+            assertTrue(page.content().contains(number));
+            assertFalse(page.content().contains("Tansy"));
         });
     }
 }

@@ -57,7 +57,7 @@ final class FormTest {
         var typed = Typed.of(Map.of("more", "tray", "tray.1.name", "7"));
         var rows = rowsOf(BLANK.filledFrom(typed));
 
-        assertTrue(Form.asksForMore(typed));
+        assertTrue(Form.isToBeShownAgain(typed));
         assertEquals(7, rows.rows().size());
         assertEquals("7", ((Field.Line) rows.rows().get(1).get(0)).value());
     }
@@ -90,9 +90,18 @@ final class FormTest {
     @Test
     void typed_neverGrowsWithoutBound() {
         assertEquals(0, Typed.of(Map.of("tray.99999999.eggs", "1")).rowCount("tray"));
-        assertEquals(500, Typed.of(Map.of("tray.999.eggs", "1")).rowCount("tray"));
+        assertEquals(5000, Typed.of(Map.of("tray.9999.eggs", "1")).rowCount("tray"));
         assertEquals(
                 0, Typed.of(Map.of("tray.x.eggs", "1", "trays.4.eggs", "1")).rowCount("tray"));
+    }
+
+    @Test
+    void typed_saysWhereThereAreMoreRows_thanOneNoteHolds() {
+        assertFalse(Typed.of(Map.of("tray.499.eggs", "1")).holdsTooManyRows("tray"));
+        assertFalse(Typed.of(Map.of("tray.500.eggs", " ")).holdsTooManyRows("tray"));
+        assertTrue(Typed.of(Map.of("tray.500.eggs", "1")).holdsTooManyRows("tray"));
+        assertTrue(Typed.of(Map.of("tray.99999999.eggs", "1")).holdsTooManyRows("tray"));
+        assertFalse(Typed.of(Map.of("trays.500.eggs", "1")).holdsTooManyRows("tray"));
     }
 
     private static Field.Rows rowsOf(Form form) {

@@ -1,18 +1,25 @@
 package eggwright.desk.note;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.entry.PayloadKinds;
 import eggwright.book.fold.Ledger;
 import eggwright.desk.form.Field;
+import eggwright.desk.form.Form;
 import eggwright.desk.form.Typed;
+import eggwright.desk.part.CautionShown;
 import eggwright.desk.words.Words;
 import eggwright.invented.season.Season;
 import eggwright.invented.truth.Truth;
+import eggwright.trade.caution.Cautions;
+import eggwright.trade.caution.Place;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -55,11 +62,15 @@ class EntryFormsTest {
                         Season.of(Truth.PLAIN, 3, LocalDate.of(2027, 3, 22)).entries())
                 .picture();
         for (var picture : List.of(new Ledger().picture(), full)) {
-            var around = new Around(picture, ZonedDateTime.of(2027, 5, 3, 19, 0, 0, 0, ZONE), WORDS, Typed.nothing());
+            var around = new Around(
+                    picture, List.of(), ZonedDateTime.of(2027, 5, 3, 19, 0, 0, 0, ZONE), WORDS, Typed.nothing());
             for (var form : EntryForms.all()) {
                 assertTrue(form.fields(around).stream().map(Field::label).noneMatch(String::isBlank), form.kind());
                 assertTrue(WORDS.knows("kind." + form.kind()), form.kind());
-                form.cautions().forEach(c -> assertTrue(WORDS.knows("caution." + c.word()), c.word()));
+                form.cautions()
+                        .forEach(c -> assertFalse(CautionShown.of(Cautions.at(c), Locale.ENGLISH)
+                                .title()
+                                .isBlank()));
             }
         }
     }
@@ -73,5 +84,63 @@ class EntryFormsTest {
         EntryForms.of("eggs-gathered").orElseThrow().read(reader);
         var names = reader.toMend().stream().map(m -> m.name()).toList();
         assertTrue(names.containsAll(List.of("kept", "laid_from", "laid_to", "species")), names.toString());
+    }
+
+    /** Each caution stands on the form of the work that it belongs to. */
+    @Test
+    void cautions_standWhereTheWorkIs() {
+        var where = new EnumMap<Place, TreeSet<String>>(Place.class);
+        EntryForms.all()
+                .forEach(f -> f.cautions()
+                        .forEach(c ->
+                                where.computeIfAbsent(c, p -> new TreeSet<>()).add(f.kind())));
+        assertEquals(EnumSet.allOf(Place.class), where.keySet());
+        Map.of(
+                        Place.ROTTEN_EGGS,
+                                List.of("looked", "broken-out", "eggs-moved", "transferred", "eggs-discarded"),
+                        Place.BREAK_OUT, List.of("broken-out"),
+                        Place.DUST, List.of("transferred", "taken-off", "machine-cleaned"),
+                        Place.DISINFECTANT, List.of("machine-cleaned"),
+                        Place.CURRENT_AND_WATER,
+                                List.of("climate-noted", "machine-added", "machine-cleaned", "incident"),
+                        Place.HUMANE_KILLING, List.of("taken-off", "broken-out"),
+                        Place.REPORTABLE_SIGNS, List.of("incident", "pen-changed", "chicks-died", "eggs-gathered"),
+                        Place.DISPOSAL, List.of("eggs-discarded", "broken-out", "chicks-died"))
+                .forEach((place, forms) -> assertTrue(
+                        where.getOrDefault(place, new TreeSet<>()).containsAll(forms), place + " " + where.get(place)));
+    }
+
+    @Test
+    void seldomNeeded_isFoldedAway_andUnfoldedWhereItHoldsSomething() {
+        var around = new Around(
+                new Ledger().picture(),
+                List.of(),
+                ZonedDateTime.of(2027, 5, 3, 19, 0, 0, 0, ZONE),
+                WORDS,
+                Typed.of(Map.of("tray", "7")));
+        var takeOff = Form.of(
+                "",
+                "",
+                "",
+                EntryForms.of("taken-off").orElseThrow().fields(around).toArray(Field[]::new));
+        assertTrue(fold(takeOff).isOpen(), "the link named a tray");
+        var set = Form.of(
+                "",
+                "",
+                "",
+                EntryForms.of("eggs-set").orElseThrow().fields(around).toArray(Field[]::new));
+        var rows = set.filledFrom(Typed.of(Map.of("lot.1.mark", "red"))).fields().stream()
+                .filter(Field.Rows.class::isInstance)
+                .map(Field.Rows.class::cast)
+                .findFirst()
+                .orElseThrow();
+        var open = rows.rows().stream()
+                .map(row -> row.getLast() instanceof Field.Fold fold && fold.isOpen())
+                .toList();
+        assertEquals(List.of(false, true, false, false, false, false), open);
+    }
+
+    private static Field.Fold fold(Form form) {
+        return (Field.Fold) form.fields().getLast();
     }
 }

@@ -30,7 +30,7 @@ public final class Patterns implements Pages {
 
     private static Answer keep(Visit visit) {
         var form = form().filledFrom(visit.typed());
-        return Form.asksForMore(visit.typed())
+        return Form.isToBeShownAgain(visit.typed())
                 ? Answer.page(TEMPLATE, page(form))
                 : Answer.refused(TEMPLATE, page(form.toMend(mends())));
     }

@@ -70,16 +70,16 @@ final class PictureTest {
 
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new AccountBar("a", "t", "s", 5, 5, clear, List.of(), "", "5 set", NONE));
+                () -> new AccountBar("a", "t", "s", 5, 5, clear, Optional.empty(), "5 set", NONE));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new AccountBar("a", "t", "s", 4, 3, clear, List.of(), "", "4 set", NONE));
+                () -> new AccountBar("a", "t", "s", 4, 3, clear, Optional.empty(), "4 set", NONE));
     }
 
     @Test
     void account_isShorter_whenALargerSetSharesThePage() {
         var half = new AccountBar(
-                "a", "t", "s", 4, 8, List.of(new Part("clear", 4, Ink.CLEAR)), List.of(), "", "4 set", NONE);
+                "a", "t", "s", 4, 8, List.of(new Part("clear", 4, Ink.CLEAR)), Optional.empty(), "4 set", NONE);
 
         assertTrue(half.svg().contains("width=\"50%\" height=\"40\""), half.svg());
     }
@@ -104,8 +104,7 @@ final class PictureTest {
                         4,
                         4,
                         List.of(new Part("<clear>", 4, Ink.CLEAR)),
-                        List.of(),
-                        "",
+                        Optional.empty(),
                         "<4 set>",
                         NONE)
                 .svg();
@@ -123,6 +122,25 @@ final class PictureTest {
         assertEquals(50, scale.at(70));
         assertEquals(100, scale.at(100));
         assertThrows(IllegalArgumentException.class, () -> new IntervalPlot.Scale(60, 60));
+    }
+
+    @Test
+    void scale_holdsAllPercents_inEvenSteps() {
+        assertEquals(new IntervalPlot.Scale(60, 100), IntervalPlot.Scale.over(List.of(66.0, 91.5)));
+        assertEquals(new IntervalPlot.Scale(80, 100), IntervalPlot.Scale.over(List.of(88.0, 100.0)));
+        assertEquals(new IntervalPlot.Scale(0, 100), IntervalPlot.Scale.over(List.of(7.0, 91.5)));
+        assertEquals(new IntervalPlot.Scale(0, 8), IntervalPlot.Scale.over(List.of(0.0, 7.2)));
+        assertEquals(new IntervalPlot.Scale(0, 40), IntervalPlot.Scale.over(List.of(2.0, 21.0)));
+    }
+
+    @Test
+    void interval_hasNoEnd_whereItGoesOffTheScale() {
+        var row = new IntervalPlot.Row("9", "1 of 2", "", 50, 9, 91, IntervalPlot.Standing.TOO_FEW);
+        var svg = new IntervalPlot("i", "t", "s", new IntervalPlot.Scale(40, 100), Optional.empty(), List.of(row), NONE)
+                .svg();
+
+        assertTrue(svg.contains("x1=\"85%\" y1=\"57\""), svg);
+        assertFalse(svg.contains("x1=\"0%\" y1=\"57\""), svg);
     }
 
     @Test

@@ -38,8 +38,14 @@ public final class Samples {
                         new Part("saleable", 218, Ink.SALEABLE),
                         new Part("still in", 0, Ink.STILL_IN),
                         new Part("unaccounted", 10, Ink.UNACCOUNTED)),
-                List.of(29.0, 13.0, 5.0, 12.0, 8.0, 3.0, 2.0, 5.0, 247.0),
-                "as on this farm’s usual set",
+                Optional.of(new AccountBar.Expected(
+                        "expected by the trade’s first guess",
+                        List.of(
+                                new AccountBar.Share("clear", 29),
+                                new AccountBar.Share("died", 38),
+                                new AccountBar.Share("spoilt", 3),
+                                new AccountBar.Share("not to sell", 7),
+                                new AccountBar.Share("saleable", 247)))),
                 "324 set",
                 new Numbers(
                         List.of("fate", "eggs", "usual"),
@@ -58,11 +64,46 @@ public final class Samples {
                 new IntervalPlot.Scale(40, 100),
                 Optional.of(new IntervalPlot.Band("this farm’s usual, 86 to 92 %", 86, 92)),
                 List.of(
-                        new Row("Pen 6, below", "58 of 82, 71 % (60 to 79)", 70.7, 60.1, 79.4, Standing.BELOW),
-                        new Row("Pen 4", "51 of 54, 94 % (85 to 98)", 94.4, 84.9, 98.1, Standing.USUAL),
-                        new Row("Pen 5", "73 of 80, 91 % (83 to 96)", 91.3, 83.0, 95.7, Standing.USUAL),
-                        new Row("Pen 2, above", "410 of 421, 97 % (95 to 99)", 97.4, 95.4, 98.5, Standing.ABOVE),
-                        new Row("Pen 9, too few", "4 of 5, 80 % (38 to 96)", 80.0, 37.6, 96.4, Standing.TOO_FEW)),
+                        new Row(
+                                "Pen 6",
+                                "58 of 82, 71 % (60 to 79)",
+                                "below the rest, hardly luck (1 in 400)",
+                                70.7,
+                                60.1,
+                                79.4,
+                                Standing.BELOW),
+                        new Row(
+                                "Pen 4",
+                                "51 of 54, 94 % (85 to 98)",
+                                "could be luck (21 in 100)",
+                                94.4,
+                                84.9,
+                                98.1,
+                                Standing.USUAL),
+                        new Row(
+                                "Pen 5",
+                                "73 of 80, 91 % (83 to 96)",
+                                "could be luck (100 in 100)",
+                                91.3,
+                                83.0,
+                                95.7,
+                                Standing.USUAL),
+                        new Row(
+                                "Pen 2",
+                                "410 of 421, 97 % (95 to 99)",
+                                "above the rest, hardly luck (under 1 in 1,000)",
+                                97.4,
+                                95.4,
+                                98.5,
+                                Standing.ABOVE),
+                        new Row(
+                                "Pen 9",
+                                "4 of 5, 80 % (38 to 96)",
+                                "too few eggs to tell",
+                                80.0,
+                                37.6,
+                                96.4,
+                                Standing.TOO_FEW)),
                 new Numbers(
                         List.of("pen", "fertile", "of", "percent", "from", "to"),
                         List.of(

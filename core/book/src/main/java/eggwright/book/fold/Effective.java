@@ -3,7 +3,9 @@ package eggwright.book.fold;
 import eggwright.book.entry.Entry;
 import eggwright.book.entry.Kept;
 import eggwright.book.entry.Payload;
+import eggwright.book.entry.Replaced;
 import eggwright.book.name.EntryId;
+import eggwright.book.picture.FarmClock;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 
@@ -12,19 +14,32 @@ import java.time.OffsetDateTime;
  *
  * @param kept the entry as first noted
  * @param shown the version that counts: the entry itself or its last mend
- * @param at when it happened, clock corrected, mends taken in
+ * @param at when it happened by the farm's clock, mends taken in; the date of an imported row stands as it was written
  */
 public record Effective(Kept kept, EntryId shown, OffsetDateTime at, Payload payload) implements Comparable<Effective> {
-    static Effective unmended(Kept kept) {
+    static Effective unmended(Kept kept, FarmClock clock) {
         return new Effective(
                 kept,
                 kept.entry().id(),
-                corrected(kept, kept.entry().happened()),
+                at(kept, corrected(kept), clock),
                 kept.entry().payload());
     }
 
-    static OffsetDateTime corrected(Kept kept, OffsetDateTime time) {
+    static Effective mended(Kept kept, EntryId by, Replaced mend, FarmClock clock) {
+        var happened = mend.happened();
+        return new Effective(kept, by, at(kept, happened == null ? corrected(kept) : happened, clock), mend.with());
+    }
+
+    private static OffsetDateTime corrected(Kept kept) {
+        var time = kept.entry().happened();
         return kept.clockOffset().isZero() ? time : time.plus(kept.clockOffset());
+    }
+
+    private static OffsetDateTime at(Kept kept, OffsetDateTime time, FarmClock clock) {
+        return switch (kept.entry().origin()) {
+            case NOTED -> clock.at(time);
+            case IMPORTED -> time;
+        };
     }
 
     public Entry entry() {
@@ -42,7 +57,10 @@ public record Effective(Kept kept, EntryId shown, OffsetDateTime at, Payload pay
     /** By corrected happened instant, then by id. */
     @Override
     public int compareTo(Effective other) {
-        int order = instant().compareTo(other.instant());
+        int order = Long.compare(at.toEpochSecond(), other.at.toEpochSecond());
+        if (order == 0) {
+            order = Integer.compare(at.getNano(), other.at.getNano());
+        }
         return order != 0 ? order : id().compareTo(other.id());
     }
 }

@@ -20,23 +20,23 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Folds what is true of the farm as a whole: habits, own figures, incidents, remarks, chicks after take-off. */
-final class FarmFold {
+final class FarmFold implements PartFold<FarmPicture> {
     private final Map<Species, SortedMap<String, FarmPicture.Overridden>> overrides = new TreeMap<>();
     private final List<FarmPicture.Note> notes = new ArrayList<>();
     private final Map<Species, Chicks> chicks = new TreeMap<>();
     private Habits habits = Habits.CUSTOM;
 
-    private FarmFold() {}
+    FarmFold() {}
 
-    static Folded<FarmPicture> fold(Iterable<Effective> entries) {
-        var fold = new FarmFold();
-        for (var entry : entries) {
-            fold.take(entry);
-        }
-        return new Folded<>(new FarmPicture(fold.habits, fold.overrides, fold.notes, fold.chicks), List.of());
+    @Override
+    public Folded<FarmPicture> folded() {
+        var own = new TreeMap<Species, SortedMap<String, FarmPicture.Overridden>>();
+        overrides.forEach((species, fields) -> own.put(species, new TreeMap<>(fields)));
+        return new Folded<>(new FarmPicture(habits, own, notes, chicks), List.of());
     }
 
-    private void take(Effective entry) {
+    @Override
+    public void take(Effective entry) {
         switch (entry.payload()) {
             case HabitsNoted it -> habits = changed(habits, it);
             case SpeciesOverridden it -> override(entry, it);

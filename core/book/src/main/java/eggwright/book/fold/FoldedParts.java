@@ -1,5 +1,6 @@
 package eggwright.book.fold;
 
+import eggwright.book.name.BasketName;
 import eggwright.book.name.MachineName;
 import eggwright.book.name.OrderNumber;
 import eggwright.book.name.PenName;
@@ -15,50 +16,41 @@ import eggwright.book.picture.SetPicture;
 import eggwright.book.picture.ShelfKey;
 import eggwright.book.picture.ShelfPicture;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.SortedSet;
-import java.util.TreeMap;
 
 /** The parts of the picture other than sets, as last folded. */
 final class FoldedParts {
-    private final SortedMap<PenName, Folded<PenPicture>> pens = new TreeMap<>();
-    private final SortedMap<ShelfKey, Folded<ShelfPicture>> shelves = new TreeMap<>();
-    private final SortedMap<MachineName, Folded<MachinePicture>> machines = new TreeMap<>();
-    private final SortedMap<OrderNumber, Folded<OrderPicture>> orders = new TreeMap<>();
-    private Folded<FarmPicture> farm = FarmFold.fold(List.of());
+    private static final String THE_FARM = "";
 
-    void refold(Part part, SortedSet<Effective> entries) {
+    private final Parts<PenName, PenPicture> pens = new Parts<>(PenFold::new);
+    private final Parts<ShelfKey, ShelfPicture> shelves = new Parts<>(ShelfFold::new);
+    private final Parts<MachineName, MachinePicture> machines = new Parts<>(MachineFold::new);
+    private final Parts<OrderNumber, OrderPicture> orders = new Parts<>(OrderFold::new);
+    private final Parts<BasketName, BasketName> unknownBaskets = new Parts<>(UnknownBasketFold::new);
+    private final Parts<String, FarmPicture> farm = new Parts<>(farm -> new FarmFold());
+
+    void refold(Part part, Run run) {
         switch (part) {
-            case Part.Farm farmPart -> farm = FarmFold.fold(entries);
-            case Part.Pen it -> put(pens, it.pen(), entries, () -> PenFold.fold(it.pen(), entries));
-            case Part.Shelf it -> put(shelves, it.key(), entries, () -> ShelfFold.fold(it.key(), entries));
-            case Part.Machine it -> put(machines, it.machine(), entries, () -> MachineFold.fold(it.machine(), entries));
-            case Part.Order it -> put(orders, it.order(), entries, () -> OrderFold.fold(it.order(), entries));
+            case Part.Farm it -> farm.refold(THE_FARM, run);
+            case Part.Pen it -> pens.refold(it.pen(), run);
+            case Part.Shelf it -> shelves.refold(it.key(), run);
+            case Part.Machine it -> machines.refold(it.machine(), run);
+            case Part.Order it -> orders.refold(it.order(), run);
+            case Part.UnknownBasket it -> unknownBaskets.refold(it.basket(), run);
             case Part.Set it -> {
                 // Sets are folded in groups, by the ledger.
             }
         }
     }
 
-    private static <K, V> void put(
-            SortedMap<K, Folded<V>> parts,
-            K key,
-            SortedSet<Effective> entries,
-            java.util.function.Supplier<Folded<V>> fold) {
-        if (entries.isEmpty()) {
-            parts.remove(key);
-        } else {
-            parts.put(key, fold.get());
-        }
-    }
-
     List<Discrepancy> discrepancies() {
         var found = new ArrayList<Discrepancy>();
-        pens.values().forEach(p -> found.addAll(p.discrepancies()));
-        shelves.values().forEach(p -> found.addAll(p.discrepancies()));
-        orders.values().forEach(p -> found.addAll(p.discrepancies()));
+        pens.addDiscrepancies(found);
+        shelves.addDiscrepancies(found);
+        orders.addDiscrepancies(found);
+        unknownBaskets.addDiscrepancies(found);
+        farm.addDiscrepancies(found);
         return found;
     }
 
@@ -67,21 +59,16 @@ final class FoldedParts {
             List<EggAccount> accounts,
             List<Discrepancy> discrepancies,
             int entryCount) {
+        var known = farm.pictures().get(THE_FARM);
         return new Picture(
-                farm.picture(),
-                pictures(pens),
-                pictures(shelves),
-                pictures(machines),
+                known == null ? new FarmFold().folded().picture() : known,
+                pens.pictures(),
+                shelves.pictures(),
+                machines.pictures(),
                 sets,
                 accounts,
-                pictures(orders),
+                orders.pictures(),
                 discrepancies,
                 entryCount);
-    }
-
-    private static <K, V> SortedMap<K, V> pictures(SortedMap<K, Folded<V>> parts) {
-        var pictures = new TreeMap<K, V>(parts.comparator());
-        parts.forEach((key, part) -> pictures.put(key, part.picture()));
-        return Collections.unmodifiableSortedMap(pictures);
     }
 }

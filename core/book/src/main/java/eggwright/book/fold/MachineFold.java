@@ -21,7 +21,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Folds what is known of one machine. */
-final class MachineFold {
+final class MachineFold implements PartFold<MachinePicture> {
     private final MachineName machine;
     private final Set<SectionName> named = new LinkedHashSet<>();
     private final List<MachinePicture.Read> climate = new ArrayList<>();
@@ -32,30 +32,28 @@ final class MachineFold {
     private MachineUse use = MachineUse.IN_USE;
     private @Nullable OffsetDateTime cleanedAt;
 
-    private MachineFold(MachineName machine) {
+    MachineFold(MachineName machine) {
         this.machine = machine;
     }
 
-    static Folded<MachinePicture> fold(MachineName machine, Iterable<Effective> entries) {
-        var fold = new MachineFold(machine);
-        for (var entry : entries) {
-            fold.take(entry);
-        }
-        var all = new LinkedHashSet<>(fold.sections);
-        fold.named.stream().sorted().forEach(all::add);
+    @Override
+    public Folded<MachinePicture> folded() {
+        var all = new LinkedHashSet<>(sections);
+        named.stream().sorted().forEach(all::add);
         return new Folded<>(
                 new MachinePicture(
                         machine,
-                        fold.does == null ? fold.seenDoing : fold.does,
+                        does == null ? seenDoing : does,
                         List.copyOf(all),
-                        fold.trayPlaces,
-                        fold.use,
-                        fold.cleanedAt,
-                        fold.climate),
+                        trayPlaces,
+                        use,
+                        cleanedAt,
+                        climate),
                 List.of());
     }
 
-    private void take(Effective entry) {
+    @Override
+    public void take(Effective entry) {
         switch (entry.payload()) {
             case MachineAdded it -> {
                 does = it.does();

@@ -6,14 +6,17 @@ import eggwright.book.entry.Replaced;
 import eggwright.book.entry.Withdrawn;
 import eggwright.book.name.EntryId;
 import eggwright.book.picture.Discrepancy;
+import eggwright.book.picture.Discrepancy.About;
+import eggwright.book.picture.Discrepancy.What.Untold;
 import eggwright.book.picture.DiscrepancyKind;
+import eggwright.book.picture.FarmClock;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -23,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Mends {
     private final Map<EntryId, Kept> all;
-    private final Map<EntryId, Set<EntryId>> byTarget = new TreeMap<>();
+    private final Map<EntryId, Set<EntryId>> byTarget = new HashMap<>();
 
     Mends(Map<EntryId, Kept> all) {
         this.all = all;
@@ -38,8 +41,20 @@ final class Mends {
                 .add(mend.entry().id());
     }
 
+    /** Whether a mend waits for this entry, or saw it. */
+    boolean concern(EntryId id) {
+        return byTarget.containsKey(id);
+    }
+
     /** The entry at the root of a mend; empty while it has not arrived or where the mends run in a circle. */
     Optional<EntryId> root(EntryId start) {
+        var first = all.get(start);
+        if (first == null) {
+            return Optional.empty();
+        }
+        if (!isMend(first.entry().payload())) {
+            return Optional.of(start);
+        }
         var seen = new HashSet<EntryId>();
         var at = start;
         while (true) {
@@ -71,24 +86,14 @@ final class Mends {
     }
 
     /** What an entry says now. Empty where it was withdrawn. */
-    Optional<Effective> effective(Kept root) {
+    Optional<Effective> effective(Kept root, FarmClock clock) {
         var last = shown(root.entry().id());
         if (last == null) {
-            return Optional.of(Effective.unmended(root));
+            return Optional.of(Effective.unmended(root, clock));
         }
-        return switch (last.entry().payload()) {
-            case Replaced it -> {
-                var happened = it.happened();
-                yield Optional.of(new Effective(
-                        root,
-                        last.entry().id(),
-                        happened == null
-                                ? Effective.corrected(root, root.entry().happened())
-                                : happened,
-                        it.with()));
-            }
-            default -> Optional.empty();
-        };
+        return last.entry().payload() instanceof Replaced it
+                ? Optional.of(Effective.mended(root, last.entry().id(), it, clock))
+                : Optional.empty();
     }
 
     MendTrail trail(EntryId root) {
@@ -103,6 +108,9 @@ final class Mends {
     }
 
     private @Nullable Kept shown(EntryId root) {
+        if (!byTarget.containsKey(root)) {
+            return null;
+        }
         var leaves = leaves(root);
         return leaves.isEmpty() ? null : all.get(leaves.getLast());
     }
@@ -128,10 +136,10 @@ final class Mends {
     List<Discrepancy> discrepancies() {
         var found = new ArrayList<Discrepancy>();
         var roots = new TreeSet<EntryId>();
-        for (var mends : byTarget.values()) {
-            for (var id : mends) {
-                root(id).ifPresentOrElse(roots::add, () -> found.add(unrooted(id)));
-            }
+        var all = new TreeSet<EntryId>();
+        byTarget.values().forEach(all::addAll);
+        for (var id : all) {
+            root(id).ifPresentOrElse(roots::add, () -> found.add(unrooted(id)));
         }
         for (var root : roots) {
             var leaves = leaves(root);
@@ -140,7 +148,8 @@ final class Mends {
                 entries.add(leaves.getLast());
                 entries.addAll(leaves.subList(0, leaves.size() - 1));
                 entries.add(root);
-                found.add(new Discrepancy(DiscrepancyKind.TWO_MENDS, entries, "", leaves.size(), 1, ""));
+                found.add(new Discrepancy(
+                        DiscrepancyKind.TWO_MENDS, entries, new About.Notes(), leaves.size(), 1, Untold.UNTOLD));
             }
         }
         return found;
@@ -152,11 +161,13 @@ final class Mends {
         while (seen.add(at)) {
             var kept = all.get(at);
             if (kept == null) {
-                return new Discrepancy(DiscrepancyKind.MEND_WAITS, List.of(id), "", 0, 0, at.toString());
+                return new Discrepancy(
+                        DiscrepancyKind.MEND_WAITS, List.of(id, at), new About.Notes(), 0, 0, Untold.UNTOLD);
             }
             at = target(kept);
         }
-        return new Discrepancy(DiscrepancyKind.MENDS_IN_A_CIRCLE, List.copyOf(seen), "", 0, 0, "");
+        return new Discrepancy(
+                DiscrepancyKind.MENDS_IN_A_CIRCLE, List.copyOf(seen), new About.Notes(), 0, 0, Untold.UNTOLD);
     }
 
     static EntryId target(Kept mend) {

@@ -13,40 +13,48 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Folds one promise. */
-final class OrderFold {
-    private OrderFold() {}
+final class OrderFold implements PartFold<OrderPicture> {
+    private final OrderNumber order;
+    private final List<EntryId> mentions = new ArrayList<>();
+    private @Nullable ChicksOrdered ordered;
+    private @Nullable String cancelled;
+    private int delivered;
+    private int dead;
 
-    static Folded<OrderPicture> fold(OrderNumber order, Iterable<Effective> entries) {
-        ChicksOrdered ordered = null;
-        String cancelled = null;
-        int delivered = 0;
-        int dead = 0;
-        var mentions = new ArrayList<EntryId>();
-        for (var entry : entries) {
-            switch (entry.payload()) {
-                case ChicksOrdered it -> ordered = it;
-                case OrderCancelled it -> {
-                    cancelled = it.why();
-                    mentions.add(entry.id());
-                }
-                case ChicksDelivered it -> {
-                    delivered += it.chicks();
-                    dead += it.deadOnArrival();
-                    mentions.add(entry.id());
-                }
-                default -> {
-                    // No other kind names an order.
-                }
-            }
-        }
-        return new Folded<>(
-                new OrderPicture(order, ordered, delivered, dead, cancelled), unknown(order, ordered, mentions));
+    OrderFold(OrderNumber order) {
+        this.order = order;
     }
 
-    private static List<Discrepancy> unknown(
-            OrderNumber order, @Nullable ChicksOrdered ordered, List<EntryId> mentions) {
-        return ordered != null || mentions.isEmpty()
-                ? List.of()
-                : List.of(new Discrepancy(DiscrepancyKind.UNKNOWN_ORDER, mentions, "order " + order, 0, 0, ""));
+    @Override
+    public void take(Effective entry) {
+        switch (entry.payload()) {
+            case ChicksOrdered it -> ordered = it;
+            case OrderCancelled it -> {
+                cancelled = it.why();
+                mentions.add(entry.id());
+            }
+            case ChicksDelivered it -> {
+                delivered += it.chicks();
+                dead += it.deadOnArrival();
+                mentions.add(entry.id());
+            }
+            default -> {
+                // No other kind names an order.
+            }
+        }
+    }
+
+    @Override
+    public Folded<OrderPicture> folded() {
+        var unknown = ordered != null || mentions.isEmpty()
+                ? List.<Discrepancy>of()
+                : List.of(new Discrepancy(
+                        DiscrepancyKind.UNKNOWN_ORDER,
+                        mentions,
+                        new Discrepancy.About.Order(order),
+                        0,
+                        0,
+                        Discrepancy.What.Untold.UNTOLD));
+        return new Folded<>(new OrderPicture(order, ordered, delivered, dead, cancelled), unknown);
     }
 }

@@ -1,5 +1,6 @@
 package eggwright.book.fold;
 
+import eggwright.book.name.BasketName;
 import eggwright.book.name.MachineName;
 import eggwright.book.name.OrderNumber;
 import eggwright.book.name.PenName;
@@ -20,6 +21,9 @@ sealed interface Part {
     record Set(SetName set) implements Part {}
 
     record Order(OrderNumber order) implements Part {}
+
+    /** Counts of a basket into which nothing was transferred in the days before. */
+    record UnknownBasket(BasketName basket) implements Part {}
 
     Part FARM = new Farm();
 }

@@ -7,6 +7,8 @@ import eggwright.book.entry.PenClosed;
 import eggwright.book.entry.PenOpened;
 import eggwright.book.name.PenName;
 import eggwright.book.picture.Discrepancy;
+import eggwright.book.picture.Discrepancy.About;
+import eggwright.book.picture.Discrepancy.What.OfBirds;
 import eggwright.book.picture.DiscrepancyKind;
 import eggwright.book.picture.PenPicture;
 import eggwright.trade.Species;
@@ -16,7 +18,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Folds what is known of one pen's birds. */
-final class PenFold {
+final class PenFold implements PartFold<PenPicture> {
     private final PenName pen;
     private final List<PenPicture.Changed> changes = new ArrayList<>();
     private final List<Discrepancy> discrepancies = new ArrayList<>();
@@ -26,21 +28,17 @@ final class PenFold {
     private int cocks;
     private int hens;
 
-    private PenFold(PenName pen) {
+    PenFold(PenName pen) {
         this.pen = pen;
     }
 
-    static Folded<PenPicture> fold(PenName pen, Iterable<Effective> entries) {
-        var fold = new PenFold(pen);
-        for (var entry : entries) {
-            fold.take(entry);
-        }
-        return new Folded<>(
-                new PenPicture(pen, fold.species, fold.cocks, fold.hens, fold.openedOn, fold.closedOn, fold.changes),
-                fold.discrepancies);
+    @Override
+    public Folded<PenPicture> folded() {
+        return new Folded<>(new PenPicture(pen, species, cocks, hens, openedOn, closedOn, changes), discrepancies);
     }
 
-    private void take(Effective entry) {
+    @Override
+    public void take(Effective entry) {
         var on = entry.at().toLocalDate();
         switch (entry.payload()) {
             case PenOpened it -> {
@@ -74,8 +72,8 @@ final class PenFold {
                 hens += it.hens();
             }
             case BIRDS_OUT, DIED -> {
-                cocks = less(entry, "cocks", cocks, it.cocks());
-                hens = less(entry, "hens", hens, it.hens());
+                cocks = less(entry, OfBirds.COCKS, cocks, it.cocks());
+                hens = less(entry, OfBirds.HENS, hens, it.hens());
             }
             case COCKS_EXCHANGED -> {
                 // As many went as came; the count stands.
@@ -87,10 +85,10 @@ final class PenFold {
         }
     }
 
-    private int less(Effective entry, String birds, int held, int gone) {
+    private int less(Effective entry, OfBirds birds, int held, int gone) {
         if (gone > held) {
-            discrepancies.add(
-                    new Discrepancy(DiscrepancyKind.PEN_SHORT, List.of(entry.id()), "pen " + pen, gone, held, birds));
+            discrepancies.add(new Discrepancy(
+                    DiscrepancyKind.PEN_SHORT, List.of(entry.id()), new About.Birds(pen), gone, held, birds));
         }
         return Math.max(0, held - gone);
     }

@@ -1,62 +1,73 @@
 package eggwright.book.fold;
 
-import eggwright.book.name.BasketName;
+import eggwright.book.picture.Fate;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadRef;
 import eggwright.book.picture.Parcels;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /**
- * Eggs in a machine that can no longer be told apart.
- *
- * @param of the parcels they came from
- * @param where the loads in which they may be; several once they were counted together
- * @param baskets the baskets in which they may be; empty before transfer or where baskets are not told apart
+ * Eggs in a machine of which only the sum is known: those of one spot, or of several that a count spoke of together.
  */
-record Pool(Parcels of, SortedSet<LoadRef> where, SortedSet<BasketName> baskets, LoadPhase phase, int eggs) {
-    static Pool inSetter(Parcels of, LoadRef where, int eggs) {
-        return new Pool(of, new TreeSet<>(List.of(where)), new TreeSet<>(), LoadPhase.IN_SETTER, eggs);
+record Pool(List<Spot> spots, Parcels of, int eggs) implements Counted {
+    static Pool of(Spot spot, int eggs) {
+        return new Pool(List.of(spot), spot.of(), eggs);
     }
 
     Pool withEggs(int now) {
-        return new Pool(of, where, baskets, phase, now);
+        return new Pool(spots, of, now);
     }
 
-    Pool movedTo(LoadRef load, int count) {
-        return new Pool(of, new TreeSet<>(List.of(load)), baskets, phase, count);
+    Pool withSpots(List<Spot> now) {
+        return new Pool(now, Spot.parcels(now), eggs);
     }
 
-    Pool inHatcher(SortedSet<BasketName> into, int count) {
-        return new Pool(of, where, into, LoadPhase.IN_HATCHER, count);
-    }
-
-    boolean isLike(Pool other) {
-        return phase == other.phase
-                && of.equals(other.of)
-                && where.equals(other.where)
-                && baskets.equals(other.baskets);
-    }
-
-    /** One pool of them all: from here on a count speaks of them together. */
-    static Pool together(Collection<Pool> many) {
-        var where = new TreeSet<LoadRef>();
-        var baskets = new TreeSet<BasketName>();
-        var parcels = new ArrayList<Parcels>();
-        var phase = LoadPhase.IN_HATCHER;
-        int eggs = 0;
-        for (var pool : many) {
-            where.addAll(pool.where);
-            baskets.addAll(pool.baskets);
-            parcels.add(pool.of);
-            eggs += pool.eggs;
-            if (pool.phase == LoadPhase.IN_SETTER) {
-                phase = LoadPhase.IN_SETTER;
+    boolean isIn(LoadRef load) {
+        for (var spot : spots) {
+            if (spot.load().equals(load)) {
+                return true;
             }
         }
-        return new Pool(Parcels.union(parcels), where, baskets, phase, eggs);
+        return false;
+    }
+
+    /** Whether all of it is in this load. */
+    boolean isWhollyIn(LoadRef load) {
+        for (var spot : spots) {
+            if (!spot.load().equals(load)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** How far its eggs have come at least; OUT where a last pull spoke of all of them. */
+    LoadPhase phase() {
+        var phase = LoadPhase.OUT;
+        for (var spot : spots) {
+            phase = earlier(phase, spot.phase());
+        }
+        return phase;
+    }
+
+    static LoadPhase earlier(LoadPhase one, LoadPhase other) {
+        return one.compareTo(other) <= 0 ? one : other;
+    }
+
+    Fate fate() {
+        return phase() == LoadPhase.IN_SETTER ? Fate.IN_SETTER : Fate.IN_HATCHER;
+    }
+
+    /** One pool of them all: from here on only their sum is known. */
+    static Pool together(Collection<Pool> many) {
+        var spots = new ArrayList<Spot>();
+        int eggs = 0;
+        for (var pool : many) {
+            spots.addAll(pool.spots);
+            eggs += pool.eggs;
+        }
+        return new Pool(List.copyOf(spots), Spot.parcels(spots), eggs);
     }
 }

@@ -4,126 +4,64 @@ import eggwright.book.entry.Scope;
 import eggwright.book.name.BasketName;
 import eggwright.book.name.EntryId;
 import eggwright.book.picture.Fate;
-import eggwright.book.picture.FateCount;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadRef;
 import eggwright.book.picture.LookedOver;
-import eggwright.book.picture.Parcel;
-import eggwright.book.picture.ParcelId;
-import eggwright.book.picture.Parcels;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedMap;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /**
- * Where every egg of a group of sets is: in pools while in a machine, in departures once out. Nothing is ever split by
- * guess: a count that speaks of several pools makes them one pool from then on.
+ * Eggs in the machines. A count that speaks of several pools makes them one, of which from then on only the sum is
+ * known; a count of one tray of such a pool is known for that tray, and what is left is still only known as a sum.
+ * Nothing is ever split by guess.
  */
 final class Pools {
-    private final SortedMap<ParcelId, Parcel> parcels = new TreeMap<>();
-    private final List<Pool> pools = new ArrayList<>();
-    private final List<Departure> departures = new ArrayList<>();
+    private final Whereabouts where;
 
-    void put(Parcel parcel) {
-        parcels.put(parcel.id(), parcel);
-    }
-
-    void put(Pool pool) {
-        for (int i = 0; i < pools.size(); i++) {
-            if (pools.get(i).isLike(pool)) {
-                pools.set(i, pool.withEggs(pool.eggs() + pools.get(i).eggs()));
-                return;
-            }
-        }
-        pools.add(pool);
-    }
-
-    SortedMap<ParcelId, Parcel> parcels() {
-        return parcels;
-    }
-
-    List<Pool> pools() {
-        return pools;
-    }
-
-    List<Departure> departures() {
-        return departures;
-    }
-
-    int held(Predicate<Pool> chosen) {
-        int eggs = 0;
-        for (var pool : pools) {
-            if (chosen.test(pool)) {
-                eggs += pool.eggs();
-            }
-        }
-        return eggs;
-    }
-
-    Predicate<Pool> in(Scope scope) {
-        return pool -> isIn(scope, pool.where(), pool.baskets(), pool.of());
-    }
-
-    Predicate<Departure> departedFrom(Scope scope) {
-        return d -> (scope.look() == null || scope.look().equals(d.by)) && isIn(scope, d.where, d.baskets, d.of);
-    }
-
-    private boolean isIn(Scope scope, SortedSet<LoadRef> where, SortedSet<BasketName> baskets, Parcels of) {
-        if (scope.set() != null
-                && where.stream()
-                        .noneMatch(l -> l.set().equals(scope.set())
-                                && (scope.tray() == null || l.tray().equals(scope.tray())))) {
-            return false;
-        }
-        if (scope.basket() != null && !baskets.contains(scope.basket())) {
-            return false;
-        }
-        return scope.pen() == null || anyOfPen(of, scope);
-    }
-
-    private boolean anyOfPen(Parcels of, Scope scope) {
-        for (var id : of) {
-            if (isOfPen(id, scope)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean isOfPen(ParcelId id, Scope scope) {
-        var parcel = parcels.get(id);
-        return parcel != null
-                && scope.pen() != null
-                && scope.pen().equals(parcel.lot().pen());
-    }
-
-    /** The parcels of a pool that a count naming a pen can speak of. */
-    private Parcels narrowed(Parcels of, Scope scope) {
-        return scope.pen() == null
-                ? of
-                : new Parcels(of.ids().stream().filter(id -> isOfPen(id, scope)).toList());
-    }
-
-    /** Draws pools together where the count cannot tell them apart; gives the place of the one pool, or -1 for none. */
-    private int oneOf(Predicate<Pool> chosen) {
-        var mine = pools.stream().filter(chosen).toList();
-        if (mine.isEmpty()) {
-            return -1;
-        }
-        if (mine.size() == 1) {
-            return pools.indexOf(mine.getFirst());
-        }
-        pools.removeAll(mine);
-        put(Pool.together(mine));
-        return pools.size() - 1;
+    Pools(Whereabouts where) {
+        this.where = where;
     }
 
     /** One count that leaves: so many with this fate. */
     record Leaving(Fate fate, int eggs) {}
+
+    List<Named<Pool>> in(Scope scope) {
+        return where.sieve(scope).of(where.pools());
+    }
+
+    /** The most that these can be. */
+    int most(List<Named<Pool>> named) {
+        int sum = Named.eggs(named);
+        return Named.areWhole(named) ? sum : where.room(Named.from(named), Named.together(named), sum, Account.BOTH);
+    }
+
+    /** The least that these can be. */
+    int least(List<Named<Pool>> named) {
+        return Named.areWhole(named) ? Named.eggs(named) : where.least(named);
+    }
+
+    /** Makes what was named one pool; what is left of it keeps its place in the list. */
+    private Named<Pool> oneOf(List<Named<Pool>> named) {
+        if (named.size() == 1) {
+            return named.getFirst();
+        }
+        var eggs = Named.together(named);
+        var one = Pool.together(Named.from(named));
+        where.pools().removeAll(Named.from(named));
+        where.pools().add(one);
+        return new Named<>(one, eggs.spots(), eggs.of());
+    }
+
+    private Named<Pool> replaced(Named<Pool> named, int eggs) {
+        var less = named.from().withEggs(eggs);
+        where.replace(named.from(), less);
+        return new Named<>(less, named.spots(), named.of());
+    }
 
     /**
      * Eggs leave the machines.
@@ -131,263 +69,220 @@ final class Pools {
      * @return for each count, how many more it named than were there
      */
     List<Leaving> take(Scope scope, List<Leaving> counts, EntryId by, int fromDay, int toDay) {
-        var named = counts.stream().filter(c -> c.eggs() > 0).toList();
+        var some = new ArrayList<Leaving>(counts.size());
+        for (var count : counts) {
+            if (count.eggs() > 0) {
+                some.add(count);
+            }
+        }
+        if (some.isEmpty()) {
+            return List.of();
+        }
+        var named = in(scope);
+        if (named.isEmpty()) {
+            return some;
+        }
+        if (some.size() == 1 && Named.areWhole(named) && some.getFirst().eggs() == Named.eggs(named)) {
+            for (var one : named) {
+                departWhole(one, some.getFirst().fate(), by, fromDay, toDay);
+            }
+            return List.of();
+        }
+        return take(oneOf(named), some, by, fromDay, toDay);
+    }
+
+    private List<Leaving> take(Named<Pool> from, List<Leaving> counts, EntryId by, int fromDay, int toDay) {
+        var missing = new ArrayList<Leaving>();
+        var left = from;
+        for (var count : counts) {
+            int wanted = Math.min(left.from().eggs(), count.eggs());
+            int taken = wanted == 0 ? 0 : Math.min(wanted, most(List.of(left)));
+            if (taken > 0) {
+                left = replaced(left, left.from().eggs() - taken);
+                where.depart(left.spots(), left.of(), count.fate(), by, fromDay, toDay, taken);
+            }
+            if (taken < count.eggs()) {
+                missing.add(new Leaving(count.fate(), count.eggs() - taken));
+            }
+        }
+        where.forgetEmpty();
+        return missing;
+    }
+
+    private void departWhole(Named<Pool> all, Fate fate, EntryId by, int fromDay, int toDay) {
+        where.pools().remove(all.from());
+        where.depart(all.spots(), all.of(), fate, by, fromDay, toDay, all.from().eggs());
+    }
+
+    /**
+     * What the scope still holds did not hatch. Where only a part of a pool is meant, that many of it as must be there
+     * are unaccounted; the rest when the last pull of the others has been made.
+     */
+    void lastPull(Scope scope, EntryId by, int day) {
+        for (var one : in(scope)) {
+            if (one.isWhole()) {
+                departWhole(one, Fate.UNACCOUNTED, by, day, day);
+                continue;
+            }
+            int sure = Math.min(least(List.of(one)), most(List.of(one)));
+            var left = replaced(one, one.from().eggs() - sure);
+            if (sure > 0) {
+                where.depart(one.spots(), one.of(), Fate.UNACCOUNTED, by, day, day, sure);
+            }
+            where.replace(left.from(), relabelled(left, spot -> spot.pulledLast(one.of())));
+        }
+        where.forgetEmpty();
+        closePulled(by, day);
+    }
+
+    /** Where nothing is left in a pool but what a last pull spoke of, that did not hatch. */
+    void closePulled(EntryId by, int day) {
+        for (var pool : List.copyOf(where.pools())) {
+            if (pool.phase() == LoadPhase.OUT) {
+                departWhole(new Named<>(pool, pool.spots(), pool.of()), Fate.UNACCOUNTED, by, day, day);
+            }
+        }
+    }
+
+    private static Pool relabelled(Named<Pool> named, UnaryOperator<Spot> to) {
+        var spots = new ArrayList<Spot>(named.from().spots().size());
+        for (var spot : named.from().spots()) {
+            spots.add(named.spots().contains(spot) ? to.apply(spot) : spot);
+        }
+        return new Pool(List.copyOf(spots), named.from().of(), named.from().eggs());
+    }
+
+    /** So many fewer of what was named, at most all. */
+    Named<Pool> less(List<Named<Pool>> named, int eggs) {
+        var one = oneOf(named);
+        var left = replaced(one, one.from().eggs() - eggs);
+        where.forgetEmpty();
+        return left;
+    }
+
+    /** What a look at so many eggs of these had before it. */
+    static List<LookedOver> lookedOver(List<Named<Pool>> named, EntryId by, int seen, int most) {
         if (named.isEmpty()) {
             return List.of();
         }
-        var chosen = in(scope);
-        if (named.size() == 1 && named.getFirst().eggs() == held(chosen)) {
-            takeAll(scope, chosen, named.getFirst().fate(), by, fromDay, toDay);
-            return List.of();
-        }
-        var short_ = new ArrayList<Leaving>();
-        int at = oneOf(chosen);
-        for (var count : named) {
-            int held = at < 0 ? 0 : pools.get(at).eggs();
-            int taken = Math.min(held, count.eggs());
-            if (taken > 0) {
-                var pool = pools.get(at);
-                pools.set(at, pool.withEggs(held - taken));
-                depart(narrowed(pool.of(), scope), count.fate(), by, pool, fromDay, toDay, taken);
+        if (seen >= most && Named.areWhole(named)) {
+            var all = new ArrayList<LookedOver>(named.size());
+            for (var one : named) {
+                int eggs = one.from().eggs();
+                all.add(new LookedOver(by, one.of(), loads(one.spots()), eggs, eggs));
             }
-            if (taken < count.eggs()) {
-                short_.add(new Leaving(count.fate(), count.eggs() - taken));
+            return all;
+        }
+        var together = Named.together(named);
+        return List.of(new LookedOver(by, together.of(), loads(together.spots()), most, Math.min(seen, most)));
+    }
+
+    private static java.util.Set<LoadRef> loads(List<Spot> spots) {
+        var loads = new TreeSet<LoadRef>();
+        spots.forEach(s -> loads.add(s.load()));
+        return loads;
+    }
+
+    /** All that was named walks to another load. */
+    void moveAll(List<Named<Pool>> named, LoadRef to) {
+        for (var one : named) {
+            if (one.from().of().ids().size() == one.of().ids().size() || isOfWholeSpots(one)) {
+                walk(one, spot -> spot.movedTo(to));
+            } else {
+                // Some of a mixed tray, nobody counted how many: from now on only their sum is known.
+                var apart = where.unknownPartOf(one, most(List.of(one))).movedTo(to);
+                var spots = new ArrayList<>(one.from().spots());
+                spots.add(apart);
+                where.replace(one.from(), one.from().withSpots(List.copyOf(spots)));
             }
         }
-        pools.removeIf(p -> p.eggs() == 0);
-        return short_;
     }
 
-    /** All that the scope holds leave with one fate; what could be told apart stays told apart. */
-    void takeAll(Scope scope, Predicate<Pool> chosen, Fate fate, EntryId by, int fromDay, int toDay) {
-        for (var pool : pools.stream().filter(chosen).toList()) {
-            depart(narrowed(pool.of(), scope), fate, by, pool, fromDay, toDay, pool.eggs());
-            pools.remove(pool);
-        }
-    }
-
-    private void depart(Parcels of, Fate fate, EntryId by, Pool from, int fromDay, int toDay, int eggs) {
-        departures.add(new Departure(of, fate, by, from.where(), from.baskets(), fromDay, toDay, eggs, eggs));
-    }
-
-    /** What a look at so many eggs of the scope had before it. */
-    List<LookedOver> lookedOver(Scope scope, EntryId by, int seen) {
-        var mine = pools.stream().filter(in(scope)).toList();
-        if (mine.isEmpty()) {
-            return List.of();
-        }
-        if (seen >= held(in(scope))) {
-            return mine.stream()
-                    .map(p -> new LookedOver(by, narrowed(p.of(), scope), p.where(), p.eggs(), p.eggs()))
-                    .toList();
-        }
-        var all = Pool.together(mine);
-        return List.of(new LookedOver(by, narrowed(all.of(), scope), all.where(), all.eggs(), seen));
-    }
-
-    /** Moves up to {@code eggs}; gives how many were moved. */
-    int move(Predicate<Pool> chosen, int eggs, LoadRef to) {
-        int held = held(chosen);
-        if (eggs >= held) {
-            for (var pool : pools.stream().filter(chosen).toList()) {
-                pools.remove(pool);
-                put(pool.movedTo(to, pool.eggs()));
+    private static boolean isOfWholeSpots(Named<Pool> one) {
+        for (var spot : one.spots()) {
+            if (spot.of().within(one.of()).map(of -> of.ids().size()).orElse(0)
+                    < spot.of().ids().size()) {
+                return false;
             }
-            return held;
         }
-        int at = oneOf(chosen);
-        var pool = pools.get(at);
-        pools.set(at, pool.withEggs(pool.eggs() - eggs));
-        put(pool.movedTo(to, eggs));
-        return eggs;
+        return true;
     }
 
-    /** Transfers up to {@code eggs} of a load; gives how many were transferred. */
-    int transfer(LoadRef load, int eggs, SortedSet<BasketName> into) {
-        Predicate<Pool> chosen =
-                p -> p.phase() == LoadPhase.IN_SETTER && p.where().contains(load);
-        int held = held(chosen);
-        if (eggs >= held) {
-            for (var pool : pools.stream().filter(chosen).toList()) {
-                pools.remove(pool);
-                put(pool.inHatcher(into, pool.eggs()));
+    private void walk(Named<Pool> named, UnaryOperator<Spot> to) {
+        var moved = relabelled(named, to);
+        if (moved.spots().size() == 1) {
+            where.pools().remove(named.from());
+            where.put(moved);
+        } else {
+            where.replace(named.from(), moved);
+        }
+    }
+
+    /** So many of what was named, at most all, walk to another load. */
+    void move(List<Named<Pool>> named, int eggs, LoadRef to) {
+        if (eggs > 0) {
+            where.put(apart(named, eggs, spot -> spot.movedTo(to)));
+        }
+    }
+
+    private Pool apart(List<Named<Pool>> named, int eggs, UnaryOperator<Spot> to) {
+        var one = less(named, eggs);
+        return Pool.of(to.apply(where.setApart(one.spots(), one.of(), eggs)), eggs);
+    }
+
+    /** What the scope holds that has not been transferred. */
+    List<Named<Pool>> inSetter(Scope scope) {
+        return in(scope, phase -> phase == LoadPhase.IN_SETTER);
+    }
+
+    /** What the scope holds of which the last pull has not been made. */
+    List<Named<Pool>> stillIn(Scope scope) {
+        return in(scope, phase -> phase != LoadPhase.OUT);
+    }
+
+    private List<Named<Pool>> in(Scope scope, Predicate<LoadPhase> chosen) {
+        var found = new ArrayList<Named<Pool>>();
+        for (var one : in(scope)) {
+            var spots = one.spots().stream().filter(s -> chosen.test(s.phase())).toList();
+            if (spots.size() == one.spots().size()) {
+                found.add(one);
+            } else if (!spots.isEmpty()) {
+                one.of().within(Spot.parcels(spots)).ifPresent(of -> found.add(new Named<>(one.from(), spots, of)));
             }
-            return held;
         }
-        if (eggs == 0) {
-            return 0;
-        }
-        int at = oneOf(chosen);
-        var pool = pools.get(at);
-        pools.set(at, pool.withEggs(pool.eggs() - eggs));
-        put(pool.inHatcher(into, eggs));
-        return eggs;
+        return found;
     }
 
-    /**
-     * Chicks that hatched after the last pull: they were held to be unaccounted. Gives how many were found. Eggs opened
-     * without a class are unaccounted too, but no chick can come of them.
-     */
-    int takeLate(Scope scope, Leaving count, EntryId by, int day) {
-        var from = departures.stream()
-                .filter(departedFrom(scope))
-                .filter(d -> d.fate == Fate.UNACCOUNTED && d.eggs > 0 && d.atTheLamp >= d.eggs)
-                .toList();
-        int there = from.stream().mapToInt(d -> d.eggs).sum();
-        int taken = Math.min(there, count.eggs());
-        if (taken == 0) {
-            return 0;
-        }
-        if (taken == there || from.size() == 1) {
-            int left = taken;
-            for (var d : from) {
-                int some = Math.min(left, d.eggs);
-                d.eggs -= some;
-                d.atTheLamp -= some;
-                left -= some;
-                departures.add(new Departure(d.of, count.fate(), by, d.where, d.baskets, day, day, some, some));
-            }
-            return taken;
-        }
-        int lamp = from.stream().mapToInt(d -> d.atTheLamp).sum();
-        var rest = together(from, there - taken, lamp - taken);
-        from.forEach(d -> d.atTheLamp = 0);
-        departures.add(rest);
-        departures.add(new Departure(rest.of, count.fate(), by, rest.where, rest.baskets, day, day, taken, taken));
-        return taken;
+    void transferAll(List<Named<Pool>> named, SortedSet<BasketName> into, Instant at) {
+        named.forEach(one -> walk(one, spot -> spot.inHatcher(into, at)));
     }
 
-    /** One departure of them all, with what is left of them; the old ones become empty. */
-    private static Departure together(List<Departure> many, int eggs, int atTheLamp) {
-        var where = new TreeSet<LoadRef>();
-        var baskets = new TreeSet<BasketName>();
-        var of = new ArrayList<Parcels>();
-        int fromDay = Integer.MAX_VALUE;
-        int toDay = 0;
-        for (var d : many) {
-            where.addAll(d.where);
-            baskets.addAll(d.baskets);
-            of.add(d.of);
-            fromDay = Math.min(fromDay, d.fromDay);
-            toDay = Math.max(toDay, d.toDay);
+    /** So many of what was named, at most all, go to the hatcher; the rest stays. */
+    void transfer(List<Named<Pool>> named, int eggs, SortedSet<BasketName> into, Instant at) {
+        if (eggs > 0) {
+            where.put(apart(named, eggs, spot -> spot.inHatcher(into, at)));
         }
-        var first = many.getFirst();
-        var merged =
-                new Departure(Parcels.union(of), first.fate, first.by, where, baskets, fromDay, toDay, eggs, atTheLamp);
-        for (var d : many) {
-            d.eggs = 0;
-        }
-        return merged;
     }
 
-    /**
-     * Takes eggs of one fate out of the account to be named anew. Gives the departures they came from; where only part of
-     * several departures was taken, what is left of those speaks of them together.
-     */
-    List<Taken> open(Predicate<Departure> chosen, Fate fate, int eggs) {
-        var from = departures.stream()
-                .filter(chosen)
-                .filter(d -> d.fate == fate && d.eggs > 0)
-                .toList();
-        int there = from.stream().mapToInt(d -> d.eggs).sum();
-        int taken = Math.min(there, eggs);
-        if (taken == 0) {
-            return List.of();
-        }
-        if (taken == there || from.size() == 1) {
-            var found = new ArrayList<Taken>();
-            int left = taken;
-            for (var d : from) {
-                int some = Math.min(left, d.eggs);
-                d.eggs -= some;
-                left -= some;
-                found.add(new Taken(d.of, d.where, d.baskets, some));
-            }
-            return found;
-        }
-        var rest = together(from, there - taken, 0);
-        departures.add(rest);
-        return List.of(new Taken(rest.of, rest.where, rest.baskets, taken));
-    }
-
-    /** Eggs taken out to be named anew. */
-    record Taken(Parcels of, SortedSet<LoadRef> where, SortedSet<BasketName> baskets, int eggs) {}
-
-    /** Eggs opened straight from the machine. */
-    List<Taken> openHeld(Scope scope, int eggs) {
-        var chosen = in(scope);
-        int held = held(chosen);
-        int taken = Math.min(held, eggs);
-        if (taken == 0) {
-            return List.of();
-        }
-        if (taken == held) {
-            var found = new ArrayList<Taken>();
-            for (var pool : pools.stream().filter(chosen).toList()) {
-                pools.remove(pool);
-                found.add(new Taken(narrowed(pool.of(), scope), pool.where(), pool.baskets(), pool.eggs()));
-            }
-            return found;
-        }
-        int at = oneOf(chosen);
-        var pool = pools.get(at);
-        pools.set(at, pool.withEggs(pool.eggs() - taken));
-        return List.of(new Taken(narrowed(pool.of(), scope), pool.where(), pool.baskets(), taken));
-    }
-
-    /**
-     * Names opened eggs.
-     *
-     * @param atTheLamp whether these also stand in the account of the lamp (eggs opened straight from the machine)
-     */
-    void name(List<Taken> opened, Fate as, int eggs, EntryId by, int day, int atTheLamp) {
-        if (eggs == 0 || opened.isEmpty()) {
+    /** All of what was named go to the hatcher, and were so many: the rest of a larger pool is what others hold. */
+    void transferCounted(List<Named<Pool>> named, int eggs, SortedSet<BasketName> into, Instant at) {
+        if (Named.areWhole(named) && eggs == Named.eggs(named)) {
+            transferAll(named, into, at);
             return;
         }
-        var where = new TreeSet<LoadRef>();
-        var baskets = new TreeSet<BasketName>();
-        for (var taken : opened) {
-            where.addAll(taken.where());
-            baskets.addAll(taken.baskets());
+        var one = oneOf(named);
+        var left = replaced(one, one.from().eggs() - eggs);
+        if (eggs > 0) {
+            where.put(Pool.of(where.setApart(one.spots(), one.of(), eggs).inHatcher(into, at), eggs));
         }
-        departures.add(new Departure(
-                Parcels.union(opened.stream().map(Taken::of).toList()),
-                as,
-                by,
-                where,
-                baskets,
-                0,
-                day,
-                eggs,
-                atTheLamp));
-    }
-
-    List<FateCount> fates() {
-        var fates = new ArrayList<FateCount>();
-        departures.stream().filter(d -> d.eggs > 0).map(Departure::now).forEach(fates::add);
-        fates.addAll(stillIn());
-        return fates;
-    }
-
-    List<FateCount> atTheLamp() {
-        var fates = new ArrayList<FateCount>();
-        departures.stream()
-                .filter(d -> d.atTheLamp > 0)
-                .map(Departure::seenAtTheLamp)
-                .forEach(fates::add);
-        fates.addAll(stillIn());
-        return fates;
-    }
-
-    private List<FateCount> stillIn() {
-        return pools.stream()
-                .map(p -> new FateCount(
-                        p.of(),
-                        p.phase() == LoadPhase.IN_SETTER ? Fate.IN_SETTER : Fate.IN_HATCHER,
-                        p.eggs(),
-                        null,
-                        0,
-                        0))
+        var others = left.from().spots().stream()
+                .filter(s -> !one.spots().contains(s))
                 .toList();
+        if (others.isEmpty()) {
+            where.pools().remove(left.from());
+        } else {
+            where.replace(left.from(), left.from().withSpots(others));
+        }
+        where.forgetEmpty();
     }
 }

@@ -4,19 +4,20 @@ import eggwright.book.entry.BrokenOut;
 import eggwright.book.entry.EggsMoved;
 import eggwright.book.entry.EggsSet;
 import eggwright.book.entry.Finding;
-import eggwright.book.entry.FindingCount;
 import eggwright.book.entry.LoadPlaced;
 import eggwright.book.entry.LoadSet;
 import eggwright.book.entry.Looked;
 import eggwright.book.entry.Pull;
 import eggwright.book.entry.Scope;
 import eggwright.book.entry.TakenOff;
+import eggwright.book.entry.TransferOf;
 import eggwright.book.entry.Transferred;
 import eggwright.book.entry.Weighed;
 import eggwright.book.name.BasketName;
-import eggwright.book.name.SetName;
+import eggwright.book.picture.Discrepancy.What;
 import eggwright.book.picture.DiscrepancyKind;
 import eggwright.book.picture.EggAccount;
+import eggwright.book.picture.FarmClock;
 import eggwright.book.picture.Fate;
 import eggwright.book.picture.LoadRef;
 import eggwright.book.picture.LookTaken;
@@ -26,9 +27,8 @@ import eggwright.book.picture.ParcelId;
 import eggwright.book.picture.Parcels;
 import eggwright.book.picture.Place;
 import eggwright.trade.BreakOutClass;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -49,7 +49,9 @@ final class SetFold {
             Fate.ROT,
             Fate.CRACKED);
 
-    private final Pools pools = new Pools();
+    private final Whereabouts where = new Whereabouts();
+    private final Pools pools = new Pools(where);
+    private final Opening opening = new Opening(where);
     private final Doubts doubts = new Doubts();
     private final SetStories stories = new SetStories();
     private final SortedMap<LoadRef, LoadState> loads = new TreeMap<>();
@@ -57,7 +59,8 @@ final class SetFold {
 
     private SetFold() {}
 
-    static SetGroup fold(SortedSet<Effective> entries) {
+    /** @param entries in the order of the fold */
+    static SetGroup fold(Iterable<Effective> entries) {
         var fold = new SetFold();
         for (var entry : entries) {
             if (entry.payload() instanceof EggsSet it) {
@@ -71,8 +74,8 @@ final class SetFold {
     }
 
     private SetGroup picture() {
-        var account = new EggAccount(pools.parcels(), pools.fates(), pools.atTheLamp(), looks);
-        return new SetGroup(stories.pictures(loads, pools, account), account, doubts.found());
+        var account = new EggAccount(where.parcels(), where.fates(), where.atTheLamp(), looks);
+        return new SetGroup(stories.pictures(loads, where.pools(), account), account, doubts.found());
     }
 
     private void take(Effective entry) {
@@ -100,7 +103,12 @@ final class SetFold {
                 state = new LoadState(ref, stories.setOn(it.set()), entry.instant());
                 loads.put(ref, state);
             } else {
-                doubts.add(DiscrepancyKind.TRAY_TWICE, entry, ref, load.eggs(), state.eggsSet(), "");
+                doubts.add(
+                        DiscrepancyKind.TRAY_TWICE,
+                        entry,
+                        Scope.ofLoad(ref.set(), ref.tray()),
+                        load.eggs(),
+                        state.eggsSet());
             }
             if (state.places.isEmpty() && load.machine() != null) {
                 state.places.add(new Place(entry.instant(), load.machine(), load.section(), load.position()));
@@ -116,41 +124,56 @@ final class SetFold {
             var id = new ParcelId(state.ref, state.parcels.size());
             var parcel = new Parcel(id, lot, state.setOn, load.machine(), load.section());
             state.parcels.add(parcel);
-            pools.put(parcel);
+            where.put(parcel);
             if (lot.canBeToldApart()) {
-                pools.put(Pool.inSetter(Parcels.of(id), state.ref, lot.eggs()));
+                where.set(Parcels.of(id), state.ref, lot.eggs());
             } else {
                 alike.add(id);
                 eggs += lot.eggs();
             }
         }
         if (!alike.isEmpty()) {
-            pools.put(Pool.inSetter(new Parcels(alike), state.ref, eggs));
+            where.set(new Parcels(alike), state.ref, eggs);
         }
     }
 
     /** The loads that a count speaks of; none, with a discrepancy, where the book does not know them. */
     private List<LoadState> named(Effective entry, Scope scope) {
-        var found = loads.values().stream()
-                .filter(l -> scope.set() == null || l.ref.set().equals(scope.set()))
-                .filter(l -> scope.tray() == null || l.ref.tray().equals(scope.tray()))
-                .filter(l -> scope.basket() == null || l.baskets.contains(scope.basket()))
-                .toList();
+        var found = known(scope);
         if (scope.set() != null) {
             stories.mention(scope.set(), entry);
         } else {
-            found.stream().map(l -> l.ref.set()).distinct().forEach(s -> stories.mention(s, entry));
+            found.forEach(l -> stories.mention(l.ref.set(), entry));
         }
         if (found.isEmpty()) {
-            doubts.add(DiscrepancyKind.UNKNOWN_LOAD, entry, Doubts.words(scope), 0, 0, "");
+            doubts.add(DiscrepancyKind.UNKNOWN_LOAD, entry, scope);
         } else if (entry.instant().isBefore(found.getFirst().startedAt)) {
-            doubts.add(DiscrepancyKind.BEFORE_THE_SET, entry, Doubts.words(scope), 0, 0, "");
+            doubts.add(DiscrepancyKind.BEFORE_THE_SET, entry, scope);
         }
         return found;
     }
 
-    private static int day(LoadState load, LocalDate on) {
-        return (int) ChronoUnit.DAYS.between(load.setOn, on);
+    private List<LoadState> known(Scope scope) {
+        if (scope.set() != null && scope.tray() != null) {
+            var load = loads.get(new LoadRef(scope.set(), scope.tray()));
+            return load == null || !isIn(load, scope) ? List.of() : List.of(load);
+        }
+        var found = new ArrayList<LoadState>();
+        for (var load : loads.values()) {
+            if (isIn(load, scope)) {
+                found.add(load);
+            }
+        }
+        return found;
+    }
+
+    private static boolean isIn(LoadState load, Scope scope) {
+        return (scope.set() == null || load.ref.set().equals(scope.set()))
+                && (scope.basket() == null || load.baskets.contains(scope.basket()));
+    }
+
+    private static int day(LoadState load, Effective entry) {
+        return FarmClock.day(load.setOn, entry.at().toLocalDate());
     }
 
     private void look(Effective entry, Looked it) {
@@ -158,26 +181,27 @@ final class SetFold {
         if (named.isEmpty()) {
             return;
         }
-        var about = Doubts.words(it.scope());
-        int held = pools.held(pools.in(it.scope()));
-        int day = day(named.getFirst(), entry.at().toLocalDate());
+        var about = it.scope();
+        var meant = pools.in(it.scope());
+        int held = pools.most(meant);
+        int day = day(named.getFirst(), entry);
         int since = Math.max(0, Math.min(day, named.getFirst().lastLookDay()));
         for (var load : named) {
             load.looks.add(new LookTaken(entry.id(), entry.at(), day, held, it));
         }
-        if (it.countedBefore() != null && it.countedBefore() != held) {
-            doubts.add(DiscrepancyKind.COUNT_DIFFERS, entry, about, it.countedBefore(), held, "");
+        var counted = it.countedBefore();
+        if (counted != null && (counted > held || counted < pools.least(meant))) {
+            doubts.add(DiscrepancyKind.COUNT_DIFFERS, entry, about, counted, held);
         }
-        int seen = it.removedUnsorted()
-                + it.findings().stream()
-                        .filter(f -> f.finding() != Finding.WRONG_END_UP)
-                        .mapToInt(FindingCount::seen)
-                        .sum();
+        int seen = it.removedUnsorted();
+        for (var count : it.findings()) {
+            seen += count.finding() == Finding.WRONG_END_UP ? 0 : count.seen();
+        }
         int most = it.lookedAt() == null ? held : Math.min(held, it.lookedAt());
         if (seen > most) {
-            doubts.add(DiscrepancyKind.MORE_SEEN_THAN_IN, entry, about, seen, most, "");
+            doubts.add(DiscrepancyKind.MORE_SEEN_THAN_IN, entry, about, seen, most);
         }
-        looks.addAll(pools.lookedOver(it.scope(), entry.id(), most));
+        looks.addAll(Pools.lookedOver(meant, entry.id(), most, held));
         var leaving = new ArrayList<Pools.Leaving>();
         for (var count : it.findings()) {
             leaving.add(new Pools.Leaving(fate(count.finding()), count.takenOut()));
@@ -210,6 +234,9 @@ final class SetFold {
             return;
         }
         var to = new LoadRef(it.toSet(), it.toTray());
+        if (!stories.hasBegun(it.toSet())) {
+            doubts.add(DiscrepancyKind.UNKNOWN_LOAD, entry, Scope.ofLoad(it.toSet(), it.toTray()));
+        }
         if (!loads.containsKey(to)) {
             var source = named.getFirst();
             var fresh = new LoadState(to, source.setOn, source.startedAt);
@@ -220,10 +247,19 @@ final class SetFold {
             }
             loads.put(to, fresh);
         }
-        int wanted = it.eggs() == null ? Integer.MAX_VALUE : it.eggs();
-        int moved = pools.move(pools.in(from), wanted, to);
-        if (it.eggs() != null && moved < wanted) {
-            doubts.add(DiscrepancyKind.MORE_OUT_THAN_IN, entry, Doubts.words(from), wanted, moved, "moved");
+        var meant = pools.stillIn(from);
+        if (it.eggs() == null) {
+            pools.moveAll(meant, to);
+            return;
+        }
+        int there = pools.most(meant);
+        if (it.eggs() > there) {
+            doubts.add(DiscrepancyKind.MORE_OUT_THAN_IN, entry, from, it.eggs(), there, What.Gone.MOVED);
+        }
+        if (it.eggs() >= pools.least(meant) && Named.areWhole(meant)) {
+            pools.moveAll(meant, to);
+        } else {
+            pools.move(meant, Math.min(it.eggs(), there), to);
         }
     }
 
@@ -240,39 +276,70 @@ final class SetFold {
     }
 
     private void transfer(Effective entry, Transferred it) {
+        var parts = new LinkedHashMap<LoadRef, List<TransferOf>>();
         for (var part : it.eggs()) {
-            var scope = Scope.ofLoad(part.set(), part.tray());
+            parts.computeIfAbsent(new LoadRef(part.set(), part.tray()), r -> new ArrayList<>())
+                    .add(part);
+        }
+        for (var load : parts.entrySet()) {
+            var scope = Scope.ofLoad(load.getKey().set(), load.getKey().tray());
             var named = named(entry, scope);
-            if (named.isEmpty()) {
-                continue;
-            }
-            var load = named.getFirst();
-            var into = new TreeSet<BasketName>();
-            if (part.basket() != null) {
-                into.add(part.basket());
-            }
-            if (load.transferredAt == null) {
-                load.transferredAt = entry.instant();
-            }
-            load.baskets.addAll(into);
-            if (it.hatcher() != null) {
-                load.places.add(new Place(entry.instant(), it.hatcher(), null, null));
-            }
-            int held = pools.held(p -> p.phase() == eggwright.book.picture.LoadPhase.IN_SETTER
-                    && p.where().contains(load.ref));
-            int wanted = part.eggs() == null ? held : part.eggs();
-            int moved = pools.transfer(load.ref, wanted, into);
-            if (moved < wanted) {
-                doubts.add(DiscrepancyKind.MORE_OUT_THAN_IN, entry, Doubts.words(scope), wanted, held, "transferred");
-            } else if (wanted < held
-                    && it.eggs().stream().filter(t -> sameLoad(t, part)).count() == 1) {
-                doubts.add(DiscrepancyKind.LEFT_AT_TRANSFER, entry, Doubts.words(scope), wanted, held, "");
+            if (!named.isEmpty()) {
+                arrive(entry, it, named.getFirst(), load.getValue());
+                transfer(entry, scope, load.getValue(), day(named.getFirst(), entry));
             }
         }
     }
 
-    private static boolean sameLoad(eggwright.book.entry.TransferOf one, eggwright.book.entry.TransferOf other) {
-        return one.set().equals(other.set()) && one.tray().equals(other.tray());
+    private static void arrive(Effective entry, Transferred it, LoadState load, List<TransferOf> parts) {
+        if (load.transferredAt == null) {
+            load.transferredAt = entry.instant();
+        }
+        load.baskets.addAll(baskets(parts));
+        if (it.hatcher() != null) {
+            load.places.add(new Place(entry.instant(), it.hatcher(), null, null));
+        }
+    }
+
+    private static SortedSet<BasketName> baskets(List<TransferOf> parts) {
+        var baskets = new TreeSet<BasketName>();
+        for (var part : parts) {
+            if (part.basket() != null) {
+                baskets.add(part.basket());
+            }
+        }
+        return baskets;
+    }
+
+    /** One load into its baskets: what was counted first; the rest into the others, of which only the sum is known. */
+    private void transfer(Effective entry, Scope load, List<TransferOf> parts, int day) {
+        var counted = parts.stream().filter(t -> t.eggs() != null).toList();
+        var uncounted = parts.stream().filter(t -> t.eggs() == null).toList();
+        int left = counted.size();
+        int sum = 0;
+        int held = pools.most(pools.inSetter(load));
+        for (var part : counted) {
+            int eggs = part.eggs() == null ? 0 : part.eggs();
+            sum += eggs;
+            left--;
+            var meant = pools.inSetter(load);
+            int there = pools.most(meant);
+            var isLast = left == 0 && uncounted.isEmpty();
+            if (isLast && eggs <= there && eggs >= pools.least(meant)) {
+                pools.transferCounted(meant, eggs, baskets(List.of(part)), entry.instant());
+            } else {
+                pools.transfer(meant, Math.min(eggs, there), baskets(List.of(part)), entry.instant());
+            }
+        }
+        pools.closePulled(entry.id(), day);
+        if (!uncounted.isEmpty()) {
+            pools.transferAll(pools.inSetter(load), baskets(uncounted), entry.instant());
+        }
+        if (sum > held) {
+            doubts.add(DiscrepancyKind.MORE_OUT_THAN_IN, entry, load, sum, held, What.Gone.TRANSFERRED);
+        } else if (uncounted.isEmpty() && pools.least(pools.inSetter(load)) > 0) {
+            doubts.add(DiscrepancyKind.LEFT_AT_TRANSFER, entry, load, sum, held);
+        }
     }
 
     private void takeOff(Effective entry, TakenOff it) {
@@ -280,25 +347,23 @@ final class SetFold {
         if (named.isEmpty()) {
             return;
         }
-        var about = Doubts.words(it.counted());
-        int day = day(named.getFirst(), entry.at().toLocalDate());
-        int held = pools.held(pools.in(it.counted()));
+        var about = it.counted();
+        int day = day(named.getFirst(), entry);
+        int held = pools.most(pools.in(it.counted()));
         var counts = List.of(
                 new Pools.Leaving(Fate.SALEABLE, it.saleable()),
                 new Pools.Leaving(Fate.CULLED, it.culled()),
                 new Pools.Leaving(Fate.DEAD_IN_BASKET, it.deadInBasket()),
                 new Pools.Leaving(Fate.PIPPED_ALIVE_LEFT, it.pippedAliveLeft()));
         for (var missing : pools.take(it.counted(), counts, entry.id(), day, day)) {
-            int late = pools.takeLate(it.counted(), missing, entry.id(), day);
+            int late = opening.takeLate(it.counted(), missing, entry.id(), day);
             if (late < missing.eggs()) {
                 doubts.moreOutThanIn(entry, about, new Pools.Leaving(missing.fate(), missing.eggs() - late), held);
             }
         }
         if (it.pull() == Pull.LAST) {
-            pools.takeAll(it.counted(), pools.in(it.counted()), Fate.UNACCOUNTED, entry.id(), day, day);
-            for (var set : named.stream().map(l -> l.ref.set()).distinct().toList()) {
-                stories.lastPull(set, entry);
-            }
+            pools.lastPull(it.counted(), entry.id(), day);
+            named.forEach(l -> stories.lastPull(l.ref.set(), entry));
         }
     }
 
@@ -307,46 +372,38 @@ final class SetFold {
         if (named.isEmpty()) {
             return;
         }
-        var about = Doubts.words(it.scope());
-        int day = day(named.getFirst(), entry.at().toLocalDate());
-        var chosen = pools.departedFrom(it.scope());
-        int clears = pools.departures().stream()
-                .filter(chosen)
-                .filter(d -> d.fate == Fate.CLEAR_UNOPENED)
-                .mapToInt(d -> d.eggs)
-                .sum();
+        var about = it.scope();
+        int day = day(named.getFirst(), entry);
+        int clears = opening.count(it.scope(), Fate.CLEAR_UNOPENED);
         int wantedClears = it.clearsOpened() == null ? Math.min(clears, it.opened()) : it.clearsOpened();
-        var opened = new ArrayList<Pools.Taken>(pools.open(chosen, Fate.CLEAR_UNOPENED, wantedClears));
-        int left = it.opened() - eggs(opened);
+        int left = it.opened() - opening.open(it.scope(), Fate.CLEAR_UNOPENED, wantedClears);
         for (var fate : OPENED_AFTER_CLEARS) {
-            var more = pools.open(chosen, fate, left);
-            left -= eggs(more);
-            opened.addAll(more);
+            left -= opening.open(it.scope(), fate, left);
         }
-        var fromMachine = it.scope().look() == null ? pools.openHeld(it.scope(), left) : List.<Pools.Taken>of();
-        int straight = eggs(fromMachine);
-        left -= straight;
-        opened.addAll(fromMachine);
+        if (it.scope().look() == null) {
+            left -= opening.openHeld(pools, it.scope(), left, entry.id());
+        }
         if (left > 0) {
-            doubts.add(DiscrepancyKind.OPENED_MORE_THAN_THERE, entry, about, it.opened(), it.opened() - left, "");
+            doubts.add(DiscrepancyKind.OPENED_MORE_THAN_THERE, entry, about, it.opened(), it.opened() - left);
         }
-        nameAll(entry, it, opened, day, straight, about);
+        nameAll(entry, it, day, about);
     }
 
-    private void nameAll(Effective entry, BrokenOut it, List<Pools.Taken> opened, int day, int straight, String about) {
-        int room = eggs(opened);
-        int lampLeft = straight;
+    private void nameAll(Effective entry, BrokenOut it, int day, Scope about) {
+        int room = opening.waiting();
+        var named = new ArrayList<Pools.Leaving>();
         for (var what : BreakOutClass.values()) {
-            int named = Math.min(room, it.named(what));
-            int lamp = Math.min(lampLeft, named);
-            pools.name(opened, fate(what), named, entry.id(), day, lamp);
-            room -= named;
-            lampLeft -= lamp;
+            int eggs = Math.min(room, it.named(what));
+            if (eggs > 0) {
+                named.add(new Pools.Leaving(fate(what), eggs));
+                room -= eggs;
+            }
         }
         if (room > 0) {
-            pools.name(opened, Fate.UNACCOUNTED, room, entry.id(), day, lampLeft);
-            doubts.add(DiscrepancyKind.OPENED_WITHOUT_CLASS, entry, about, it.opened(), it.opened() - room, "");
+            named.add(new Pools.Leaving(Fate.UNACCOUNTED, room));
+            doubts.add(DiscrepancyKind.OPENED_WITHOUT_CLASS, entry, about, it.opened(), it.opened() - room);
         }
+        opening.name(named, entry.id(), day);
     }
 
     private static Fate fate(BreakOutClass what) {
@@ -359,13 +416,5 @@ final class SetFold {
             case CONTAMINATED -> Fate.CONTAMINATED;
             case MALFORMED -> Fate.MALFORMED;
         };
-    }
-
-    private static int eggs(List<Pools.Taken> taken) {
-        return taken.stream().mapToInt(Pools.Taken::eggs).sum();
-    }
-
-    static List<SetName> sets(SortedMap<LoadRef, LoadState> loads) {
-        return loads.keySet().stream().map(LoadRef::set).distinct().toList();
     }
 }

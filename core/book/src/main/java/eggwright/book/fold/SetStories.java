@@ -30,6 +30,10 @@ final class SetStories {
         startedAt.putIfAbsent(set, entry.at());
     }
 
+    boolean hasBegun(SetName set) {
+        return startedAt.containsKey(set);
+    }
+
     LocalDate setOn(SetName set) {
         var start = startedAt.get(set);
         if (start == null) {
@@ -46,7 +50,7 @@ final class SetStories {
         lastPulls.put(set, entry.at());
     }
 
-    SortedMap<SetName, SetPicture> pictures(SortedMap<LoadRef, LoadState> loads, Pools pools, EggAccount account) {
+    SortedMap<SetName, SetPicture> pictures(SortedMap<LoadRef, LoadState> loads, List<Pool> pools, EggAccount account) {
         var pictures = new TreeMap<SetName, SetPicture>();
         for (var set : startedAt.entrySet()) {
             var mine = new TreeMap<TrayName, LoadPicture>();
@@ -70,17 +74,20 @@ final class SetStories {
         return pictures;
     }
 
-    private static LoadPicture picture(LoadState load, Pools pools) {
+    private static LoadPicture picture(LoadState load, List<Pool> pools) {
         int eggs = 0;
         var phase = LoadPhase.OUT;
         var countedApart = true;
-        for (var pool : pools.pools()) {
-            if (pool.where().contains(load.ref)) {
-                eggs += pool.eggs();
-                countedApart &= pool.where().size() == 1;
-                if (phase != LoadPhase.IN_SETTER) {
-                    phase = pool.phase();
+        for (var pool : pools) {
+            for (var spot : pool.spots()) {
+                if (spot.load().equals(load.ref)) {
+                    phase = Pool.earlier(phase, spot.phase());
                 }
+            }
+            if (pool.isWhollyIn(load.ref)) {
+                eggs += pool.eggs();
+            } else {
+                countedApart &= !pool.isIn(load.ref);
             }
         }
         @Nullable Integer eggsNow = countedApart ? eggs : null;

@@ -9,6 +9,9 @@ import eggwright.book.entry.EggsSet;
 import eggwright.book.entry.EggsSold;
 import eggwright.book.entry.RejectReason;
 import eggwright.book.picture.Discrepancy;
+import eggwright.book.picture.Discrepancy.About;
+import eggwright.book.picture.Discrepancy.What.Gone;
+import eggwright.book.picture.Discrepancy.What.Untold;
 import eggwright.book.picture.DiscrepancyKind;
 import eggwright.book.picture.ShelfKey;
 import eggwright.book.picture.ShelfPicture;
@@ -25,7 +28,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Folds the egg room's account of one pen. Eggs whose lay dates are not named leave oldest first. */
-final class ShelfFold {
+final class ShelfFold implements PartFold<ShelfPicture> {
     private static final Comparator<Stored> OLDEST_FIRST = Comparator.comparing(
                     Stored::laidTo, Comparator.nullsFirst(Comparator.naturalOrder()))
             .thenComparing(Stored::laidFrom, Comparator.nullsFirst(Comparator.naturalOrder()));
@@ -42,30 +45,19 @@ final class ShelfFold {
     private int eaten;
     private int discarded;
 
-    private ShelfFold(ShelfKey key) {
+    ShelfFold(ShelfKey key) {
         this.key = key;
     }
 
-    static Folded<ShelfPicture> fold(ShelfKey key, Iterable<Effective> entries) {
-        var fold = new ShelfFold(key);
-        for (var entry : entries) {
-            fold.take(entry);
-        }
+    @Override
+    public Folded<ShelfPicture> folded() {
         return new Folded<>(
-                new ShelfPicture(
-                        key,
-                        fold.stored,
-                        fold.gathered,
-                        fold.rejected,
-                        fold.received,
-                        fold.set,
-                        fold.sold,
-                        fold.eaten,
-                        fold.discarded),
-                fold.discrepancies);
+                new ShelfPicture(key, stored, gathered, rejected, received, set, sold, eaten, discarded),
+                discrepancies);
     }
 
-    private void take(Effective entry) {
+    @Override
+    public void take(Effective entry) {
         switch (entry.payload()) {
             case EggsGathered it -> {
                 put(it.laidFrom(), it.laidTo(), it.kept());
@@ -80,15 +72,15 @@ final class ShelfFold {
                 received += it.eggs();
             }
             case EggsSold it -> {
-                out(entry, it.laidFrom(), it.laidTo(), it.eggs(), "sold");
+                out(entry, it.laidFrom(), it.laidTo(), it.eggs(), Gone.SOLD);
                 sold += it.eggs();
             }
             case EggsEaten it -> {
-                out(entry, it.laidFrom(), it.laidTo(), it.eggs(), "eaten");
+                out(entry, it.laidFrom(), it.laidTo(), it.eggs(), Gone.EATEN);
                 eaten += it.eggs();
             }
             case EggsDiscarded it -> {
-                out(entry, it.laidFrom(), it.laidTo(), it.eggs(), "discarded");
+                out(entry, it.laidFrom(), it.laidTo(), it.eggs(), Gone.DISCARDED);
                 discarded += it.eggs();
             }
             case EggsCounted it -> counted(entry, it);
@@ -96,7 +88,7 @@ final class ShelfFold {
                 for (var load : it.loads()) {
                     for (var lot : load.lots()) {
                         if (Objects.equals(lot.pen(), key.pen()) && lot.species() == key.species()) {
-                            out(entry, lot.laidFrom(), lot.laidTo(), lot.eggs(), "set");
+                            out(entry, lot.laidFrom(), lot.laidTo(), lot.eggs(), Gone.SET);
                             set += lot.eggs();
                         }
                     }
@@ -116,7 +108,7 @@ final class ShelfFold {
         }
     }
 
-    private void out(Effective entry, @Nullable LocalDate from, @Nullable LocalDate to, int eggs, String how) {
+    private void out(Effective entry, @Nullable LocalDate from, @Nullable LocalDate to, int eggs, Gone how) {
         int left = draw(from, to, eggs);
         if (left > 0 && from != null) {
             // The dates named are not there: take the oldest rather than lose count.
@@ -156,7 +148,12 @@ final class ShelfFold {
         }
         if (kept) {
             discrepancies.add(new Discrepancy(
-                    DiscrepancyKind.EGG_ROOM_COUNT_DIFFERS, List.of(entry.id()), about(), it.eggs(), held, ""));
+                    DiscrepancyKind.EGG_ROOM_COUNT_DIFFERS,
+                    List.of(entry.id()),
+                    about(),
+                    it.eggs(),
+                    held,
+                    Untold.UNTOLD));
         }
         if (held > it.eggs()) {
             draw(null, null, held - it.eggs());
@@ -165,7 +162,7 @@ final class ShelfFold {
         }
     }
 
-    private String about() {
-        return key.pen() == null ? key.species().word() : "pen " + key.pen();
+    private About about() {
+        return new About.Shelf(key);
     }
 }

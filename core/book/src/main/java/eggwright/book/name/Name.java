@@ -32,8 +32,11 @@ public sealed interface Name
             throw new OutOfRange(
                     "The name of a " + what + " has " + trimmed.length() + " characters; the most is " + LONGEST + ".");
         }
-        if (trimmed.codePoints().anyMatch(Character::isISOControl)) {
-            throw new OutOfRange("The name of a " + what + " holds a line break or another control character.");
+        // A loop, since a book holds many thousand names; no control character needs two chars.
+        for (int i = 0; i < trimmed.length(); i++) {
+            if (Character.isISOControl(trimmed.charAt(i))) {
+                throw new OutOfRange("The name of a " + what + " holds a line break or another control character.");
+            }
         }
         return trimmed;
     }

@@ -1,20 +1,66 @@
 package eggwright.book.picture;
 
+import eggwright.book.entry.Scope;
 import eggwright.book.name.EntryId;
+import eggwright.book.name.OrderNumber;
+import eggwright.book.name.PenName;
 import java.util.List;
 
 /**
- * Entries that contradict each other, or the picture so far.
+ * Entries that contradict each other, or the picture so far. Values only: whoever shows it finds the words.
  *
  * @param entries the entry that brought it up, first, and those it contradicts
- * @param about the set, tray, pen or order, in words such as "set 14, tray 7"
+ * @param about what it is about
  * @param counted what the entry says, where a number is at stake; otherwise 0
  * @param held what the book held, where a number is at stake; otherwise 0
- * @param what the finding, fate or field in question; empty where the kind says all
+ * @param what what was counted
  */
-public record Discrepancy(
-        DiscrepancyKind kind, List<EntryId> entries, String about, int counted, int held, String what) {
+public record Discrepancy(DiscrepancyKind kind, List<EntryId> entries, About about, int counted, int held, What what) {
     public Discrepancy {
         entries = List.copyOf(entries);
+    }
+
+    /** What a discrepancy is about. */
+    public sealed interface About {
+        /** Eggs that were set, or the chicks of them. */
+        record Eggs(Scope scope) implements About {}
+
+        /** Eggs in the egg room. */
+        record Shelf(ShelfKey key) implements About {}
+
+        /** Birds of a pen. */
+        record Birds(PenName pen) implements About {}
+
+        record Order(OrderNumber order) implements About {}
+
+        /** The notes themselves. */
+        record Notes() implements About {}
+    }
+
+    /** What was counted. */
+    public sealed interface What {
+        /** Eggs with this fate. */
+        record OfFate(Fate fate) implements What {}
+
+        /** Eggs that went somewhere. */
+        enum Gone implements What {
+            TRANSFERRED,
+            MOVED,
+            SET,
+            SOLD,
+            EATEN,
+            DISCARDED
+        }
+
+        /** Birds that left. */
+        enum OfBirds implements What {
+            COCKS,
+            HENS
+        }
+
+        /** The kind of discrepancy says all. */
+        enum Untold implements What {
+            UNTOLD
+        }
     }
 }

@@ -36,4 +36,8 @@ public record Habits(
         candlingDays = candlingDays == null ? null : List.copyOf(candlingDays);
         rounds = List.copyOf(rounds);
     }
+
+    public FarmClock clock() {
+        return FarmClock.of(zone);
+    }
 }

@@ -1,4 +1,4 @@
-/** What the book needs of a store of entries. */
+/** What the book needs of a store: of entries, and of the buyers behind their numbers. */
 @NullMarked
 package eggwright.book.store;
 

@@ -1,10 +1,11 @@
 package eggwright.book.fold;
 
-import static eggwright.book.fold.Diary.*;
+import static eggwright.book.diary.Diary.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.diary.Diary;
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.FindingCount;
 import eggwright.book.entry.Pull;

@@ -1,27 +1,20 @@
 package eggwright.book.fold;
 
-import static eggwright.book.fold.Diary.*;
+import static eggwright.book.diary.Diary.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.diary.Diary;
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.FindingCount;
 import eggwright.book.entry.Kept;
-import eggwright.book.entry.Pull;
 import eggwright.book.entry.Replaced;
-import eggwright.book.entry.Scope;
 import eggwright.book.entry.Withdrawn;
 import eggwright.book.picture.DiscrepancyKind;
 import eggwright.book.picture.Fate;
-import eggwright.trade.BreakOutClass;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Random;
-import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 
 class LedgerTest {
     @Test
@@ -131,111 +124,5 @@ class LedgerTest {
         assertEquals(
                 49,
                 ledger.asOf(day(10).toInstant()).picture().accounts().getFirst().eggs(Fate.IN_SETTER));
-    }
-
-    static LongStream seeds() {
-        return LongStream.rangeClosed(1, 60);
-    }
-
-    /** Any order of arrival, one by one, in batches or at once: the same picture. */
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void fold_givesTheSamePicture_inAnyOrder(long seed) {
-        var entries = new ArrayList<>(season(seed).entries());
-        var all = Ledger.of(entries).picture();
-        Collections.shuffle(entries, new Random(seed));
-        var oneByOne = new Ledger();
-        for (var entry : entries) {
-            oneByOne.add(entry);
-            oneByOne.add(entry);
-        }
-        assertEquals(all, oneByOne.picture(), "seed " + seed);
-        for (var account : all.accounts()) {
-            assertEquals(
-                    account.eggsSet(),
-                    account.fates().stream().mapToInt(f -> f.eggs()).sum(),
-                    "seed " + seed);
-            assertEquals(
-                    account.eggsSet(),
-                    account.atTheLamp().stream().mapToInt(f -> f.eggs()).sum(),
-                    "seed " + seed);
-            assertTrue(account.fates().stream().allMatch(f -> f.eggs() > 0), "seed " + seed);
-        }
-    }
-
-    /** A season with slips of every sort: wrong trays, too many eggs, mends of mends, pooling across sets. */
-    private static Diary season(long seed) {
-        var random = new Random(seed);
-        var diary = new Diary();
-        var ids = new ArrayList<eggwright.book.name.EntryId>();
-        for (int week = 0; week < 6; week++) {
-            var set = Integer.toString(week);
-            diary.note(
-                    MONDAY.plusWeeks(week),
-                    setting(
-                            set,
-                            load(1, lot("A", 20 + random.nextInt(30))),
-                            load(2, lot("B", 10 + random.nextInt(30)), lot("A", 5)),
-                            load(3, lot("C", 40))));
-            for (int n = 0; n < 12; n++) {
-                var at = MONDAY.plusWeeks(week).plusDays(random.nextInt(28) - 1);
-                int tray = 1 + random.nextInt(4);
-                var load = Scope.ofLoad(set(set), Diary.tray(tray));
-                var scope = random.nextBoolean() ? load : Scope.ofSet(set(set));
-                ids.add(diary.note(
-                        at,
-                        switch (random.nextInt(8)) {
-                            case 0, 1 ->
-                                look(
-                                        set,
-                                        tray,
-                                        FindingCount.removed(Finding.CLEAR, random.nextInt(6)),
-                                        FindingCount.removed(Finding.DEAD, random.nextInt(4)));
-                            case 2 ->
-                                pool(set, 1 + random.nextInt(2), 3, random.nextBoolean() ? null : random.nextInt(30));
-                            case 3 -> transfer(set, tray);
-                            case 4 ->
-                                pull(scope, random.nextBoolean() ? Pull.LAST : Pull.MORE_TO_COME, random.nextInt(40));
-                            case 5 ->
-                                open(
-                                        scope,
-                                        8,
-                                        random.nextBoolean() ? null : 3,
-                                        as(BreakOutClass.INFERTILE, 3),
-                                        as(BreakOutClass.LATE_DEAD, 4));
-                            case 6 ->
-                                new eggwright.book.entry.EggsMoved(
-                                        set(set),
-                                        Diary.tray(tray),
-                                        null,
-                                        5,
-                                        set(Integer.toString(Math.max(0, week - 1))),
-                                        Diary.tray(5),
-                                        null,
-                                        null);
-                            default ->
-                                new eggwright.book.entry.EggsGathered(
-                                        pen("A"),
-                                        eggwright.trade.Species.PHEASANT,
-                                        at.toLocalDate(),
-                                        at.toLocalDate(),
-                                        random.nextInt(40),
-                                        List.of());
-                        }));
-                if (random.nextInt(5) == 0) {
-                    var target = ids.get(random.nextInt(ids.size()));
-                    ids.add(diary.note(
-                            at.plusDays(2),
-                            random.nextBoolean()
-                                    ? new Withdrawn(target, target, "slip")
-                                    : new Replaced(
-                                            target,
-                                            target,
-                                            at.plusHours(3),
-                                            look(set, tray, FindingCount.removed(Finding.ROT, 1)))));
-                }
-            }
-        }
-        return diary;
     }
 }

@@ -96,4 +96,9 @@ public record AccountLines(
     public ExpectedSplit expected(Function<Species, SpeciesProfile> profiles) {
         return ExpectedSplit.of(parcels, profiles);
     }
+
+    /** How these eggs would be expected to stand after a look on this day of incubation, by the same first guesses. */
+    public ExpectedSplit expectedBy(int day, Function<Species, SpeciesProfile> profiles) {
+        return ExpectedSplit.by(day, parcels, profiles);
+    }
 }

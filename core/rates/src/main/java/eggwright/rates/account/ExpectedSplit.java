@@ -2,6 +2,8 @@ package eggwright.rates.account;
 
 import eggwright.book.picture.Fate;
 import eggwright.book.picture.Parcel;
+import eggwright.trade.BreakOutClass;
+import eggwright.trade.DayRange;
 import eggwright.trade.FirstGuess;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
@@ -18,17 +20,54 @@ import java.util.function.Function;
  * @param eggs expected by fate, fractions kept; they add up to the eggs set
  */
 public record ExpectedSplit(Map<Fate, Double> eggs) {
+    /** Clears show at the lamp from about here on (handbook: look at day 7 in pale shells, 8 to 10 in dark). */
+    private static final int CLEARS_SHOW = 5;
+
     public ExpectedSplit {
         eggs = Collections.unmodifiableMap(eggs.isEmpty() ? new EnumMap<>(Fate.class) : new EnumMap<>(eggs));
     }
 
     static ExpectedSplit of(Collection<Parcel> parcels, Function<Species, SpeciesProfile> profiles) {
+        return sum(parcels, species -> shares(profiles.apply(species).losses()));
+    }
+
+    /** How they would stand after a look on this day of incubation. */
+    static ExpectedSplit by(int day, Collection<Parcel> parcels, Function<Species, SpeciesProfile> profiles) {
+        return sum(parcels, species -> shares(profiles.apply(species), day));
+    }
+
+    private static ExpectedSplit sum(Collection<Parcel> parcels, Function<Species, Map<Fate, Double>> shares) {
         var bySpecies = new EnumMap<Species, Integer>(Species.class);
         parcels.forEach(p -> bySpecies.merge(p.lot().species(), p.eggs(), Integer::sum));
         var sum = new EnumMap<Fate, Double>(Fate.class);
-        bySpecies.forEach((species, eggs) -> shares(profiles.apply(species).losses())
-                .forEach((fate, share) -> sum.merge(fate, share * eggs, Double::sum)));
+        bySpecies.forEach((species, eggs) ->
+                shares.apply(species).forEach((fate, share) -> sum.merge(fate, share * eggs, Double::sum)));
         return new ExpectedSplit(sum);
+    }
+
+    /** The same shares as far as they have happened by a day; the deaths of a class are spread evenly over its days. */
+    private static Map<Fate, Double> shares(SpeciesProfile profile, int day) {
+        var whole = shares(profile.losses());
+        var late = profile.days(BreakOutClass.LATE_DEAD).value();
+        var shares = new EnumMap<Fate, Double>(Fate.class);
+        shares.put(Fate.INFERTILE, day >= CLEARS_SHOW ? whole.getOrDefault(Fate.INFERTILE, 0.0) : 0);
+        part(whole, Fate.EARLY_DEAD, past(profile.days(BreakOutClass.EARLY_DEAD).value(), day), shares);
+        part(whole, Fate.MID_DEAD, past(profile.days(BreakOutClass.MID_DEAD).value(), day), shares);
+        part(whole, Fate.LATE_DEAD, past(late, day), shares);
+        part(whole, Fate.CRACKED, past(new DayRange(1, late.toDay()), day), shares);
+        part(whole, Fate.CONTAMINATED, past(new DayRange(1, late.toDay()), day), shares);
+        double gone = shares.values().stream().mapToDouble(Double::doubleValue).sum();
+        shares.put(Fate.IN_SETTER, 1 - gone);
+        return shares;
+    }
+
+    private static void part(Map<Fate, Double> whole, Fate fate, double past, Map<Fate, Double> into) {
+        into.put(fate, past * whole.getOrDefault(fate, 0.0));
+    }
+
+    private static double past(DayRange days, int day) {
+        double length = days.toDay() - days.fromDay() + 1;
+        return Math.clamp((day - days.fromDay() + 1) / length, 0, 1);
     }
 
     /** Expected share of eggs set, 0 to 1, by fate. */

@@ -2,6 +2,7 @@ package eggwright.today.rule;
 
 import eggwright.book.entry.FindingCount;
 import eggwright.book.name.EntryId;
+import eggwright.book.picture.FarmClock;
 import eggwright.book.picture.Fate;
 import eggwright.book.picture.FateCount;
 import eggwright.book.picture.FateSort;
@@ -18,7 +19,6 @@ import eggwright.today.task.Where;
 import eggwright.today.task.Work;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -113,7 +113,7 @@ public final class BenchRules {
 
     private static Task task(
             Standing standing, TaskKind kind, SetPicture set, ZonedDateTime from, int days, int eggs, Practice why) {
-        int day = (int) ChronoUnit.DAYS.between(FarmZone.date(set.startedAt(), standing.zone()), from.toLocalDate());
+        int day = FarmClock.day(FarmZone.date(set.startedAt(), standing.zone()), from.toLocalDate());
         Target target =
                 kind == TaskKind.BREAK_OUT ? Target.Form.of("broken-out", set.name()) : new Target.SetStory(set.name());
         return standing.task(

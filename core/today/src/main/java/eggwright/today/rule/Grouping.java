@@ -21,10 +21,28 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** Gathers the same work on trays of one set that stand together into one task. */
 final class Grouping {
-    private record Key(TaskKind kind, SetName set, Where where, Span when, int day) {}
+    /** Compared by hand: what the language gives a record is linked anew at each start, which a person at a door waits for. */
+    private record Key(TaskKind kind, SetName set, Where where, Span when, int day) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Key key
+                    && kind == key.kind
+                    && day == key.day
+                    && set.compareTo(key.set) == 0
+                    && where.compareTo(key.where) == 0
+                    && when.from().equals(key.when.from())
+                    && when.to().equals(key.when.to());
+        }
+
+        @Override
+        public int hashCode() {
+            return (kind.word().hashCode() * 31 + set.text().hashCode()) * 31 + day;
+        }
+    }
 
     private static final class Group {
         final SortedMap<TrayName, TrayCount> trays = new TreeMap<>();

@@ -13,6 +13,7 @@ import eggwright.book.picture.SetPicture;
 import eggwright.today.schedule.FarmProfiles;
 import eggwright.today.schedule.FarmZone;
 import eggwright.today.schedule.Schedule;
+import eggwright.today.schedule.SpeciesSchedule;
 import eggwright.today.task.Reason;
 import eggwright.today.task.Span;
 import eggwright.today.task.Target;
@@ -20,15 +21,19 @@ import eggwright.today.task.Task;
 import eggwright.today.task.TaskKind;
 import eggwright.today.task.Where;
 import eggwright.today.task.Work;
+import eggwright.trade.Species;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How the farm stands at one moment: what every rule looks at.
@@ -60,17 +65,35 @@ public record Standing(
         var trays = new ArrayList<Tray>();
         var longOver = new ArrayList<Tray>();
         for (var set : picture.sets().values()) {
+            @Nullable LoadPicture before = null;
+            List<SpeciesSchedule> dates = List.of();
             for (var load : set.loads().values()) {
                 if (load.phase() == LoadPhase.OUT) {
                     continue;
                 }
-                var dates = Schedule.of(load, set, profiles, picture.farm().habits(), zone);
+                if (before == null || !haveSameDates(before, load)) {
+                    dates = Schedule.of(load, set, profiles, picture.farm().habits(), zone);
+                }
+                before = load;
                 var tray = new Tray(set, load, dates, where(picture, load));
                 var over = tray.takeOff().toLocalDate().plusDays(LONG_OVER_DAYS).isBefore(here.toLocalDate());
                 (over ? longOver : trays).add(tray);
             }
         }
         return new Standing(picture, here, profiles, trays, longOver);
+    }
+
+    /** Most trays of a set have: the same eggs, on the same day. */
+    private static boolean haveSameDates(LoadPicture one, LoadPicture other) {
+        return one.setOn().equals(other.setOn()) && species(one).equals(species(other));
+    }
+
+    private static Set<Species> species(LoadPicture load) {
+        var species = EnumSet.noneOf(Species.class);
+        for (var parcel : load.parcels()) {
+            species.add(parcel.lot().species());
+        }
+        return species;
     }
 
     LocalDate today() {

@@ -1,7 +1,7 @@
 package eggwright.today.schedule;
 
+import eggwright.book.picture.FarmClock;
 import eggwright.book.picture.FarmPicture;
-import eggwright.book.picture.Habits;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -13,13 +13,12 @@ public final class FarmZone {
 
     /** The zone that the farm noted; where it noted none, {@code otherwise}. */
     public static ZoneId of(FarmPicture farm, ZoneId otherwise) {
-        var noted = farm.habits().zone();
-        return noted.equals(Habits.CUSTOM.zone()) ? otherwise : noted;
+        return farm.habits().clock().zoneNoted().orElse(otherwise);
     }
 
     /** The farm-local date of an instant. */
     public static LocalDate date(OffsetDateTime at, ZoneId zone) {
-        return at.atZoneSameInstant(zone).toLocalDate();
+        return new FarmClock(zone).dateOf(at);
     }
 
     /**

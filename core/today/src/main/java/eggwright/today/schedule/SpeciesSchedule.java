@@ -1,5 +1,6 @@
 package eggwright.today.schedule;
 
+import eggwright.book.picture.FarmClock;
 import eggwright.book.picture.Habits;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesDates;
@@ -7,7 +8,6 @@ import eggwright.trade.SpeciesProfile;
 import eggwright.trade.source.Source;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -68,7 +68,7 @@ public record SpeciesSchedule(
 
     /** Which day of incubation a farm-local date is; below 0 before the set. */
     public int dayOf(LocalDate date) {
-        return (int) ChronoUnit.DAYS.between(set.toLocalDate(), date);
+        return FarmClock.day(set.toLocalDate(), date);
     }
 
     private static ZonedDateTime atWork(ZonedDateTime day, Habits habits) {

@@ -1,6 +1,7 @@
 package eggwright.today.task;
 
 import eggwright.book.name.MachineName;
+import eggwright.book.name.Name;
 import eggwright.book.name.OrderNumber;
 import eggwright.book.name.SetName;
 import eggwright.book.name.TrayName;
@@ -8,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The place where the work is noted when done, or where more is told of it. */
 public sealed interface Target {
+    /** For putting work that is alike in all else in an order that is always the same; not for people. */
+    String inOrder();
+
     /**
      * The form of one kind of entry.
      *
@@ -24,6 +28,15 @@ public sealed interface Target {
             @Nullable MachineName machine,
             @Nullable OrderNumber order)
             implements Target {
+        @Override
+        public String inOrder() {
+            return String.join("\n", kind, text(set), text(tray), text(machine), text(order));
+        }
+
+        private static String text(@Nullable Name name) {
+            return name == null ? "" : name.text();
+        }
+
         public static Form of(String kind) {
             return new Form(kind, null, null, null, null);
         }
@@ -42,11 +55,26 @@ public sealed interface Target {
     }
 
     /** The page of a set; nothing is noted. */
-    record SetStory(SetName set) implements Target {}
+    record SetStory(SetName set) implements Target {
+        @Override
+        public String inOrder() {
+            return set.text();
+        }
+    }
 
     /** The page of the egg room; nothing is noted. */
-    record EggRoom() implements Target {}
+    record EggRoom() implements Target {
+        @Override
+        public String inOrder() {
+            return "";
+        }
+    }
 
     /** The page of the orders; nothing is noted. */
-    record Orders() implements Target {}
+    record Orders() implements Target {
+        @Override
+        public String inOrder() {
+            return "";
+        }
+    }
 }

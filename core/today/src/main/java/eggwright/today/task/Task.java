@@ -22,7 +22,7 @@ public record Task(
             .thenComparing(t -> t.set().orElse(null), Comparator.nullsLast(Comparator.<SetName>naturalOrder()))
             .thenComparing(Task::where)
             .thenComparing(t -> t.when().to())
-            .thenComparing(t -> t.target().toString());
+            .thenComparing(t -> t.target().inOrder());
 
     /** By day, and most urgent first within it. */
     public static final Comparator<Task> BY_DAY =

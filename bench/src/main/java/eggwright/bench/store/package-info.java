@@ -1,0 +1,5 @@
+/** How long appends take. */
+@NullMarked
+package eggwright.bench.store;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,37 @@
+package eggwright.desk.candler;
+
+import eggwright.desk.part.RateShown;
+import java.util.List;
+
+/** Everybody who noted a look, by name. */
+public record CandlersPage(List<Person> people) {
+    public CandlersPage {
+        people = List.copyOf(people);
+    }
+
+    /**
+     * One person.
+     *
+     * @param looks how many looks were noted
+     * @param clears what became of the eggs called clear
+     * @param misses infertile eggs that were left in
+     */
+    public record Person(String name, String looks, List<Fact> clears, List<Fact> misses) {
+        public Person {
+            clears = List.copyOf(clears);
+            misses = List.copyOf(misses);
+        }
+    }
+
+    /**
+     * A thing and what is known of it.
+     *
+     * @param rates a rate with its interval, or none
+     * @param text more words; empty where the rate says all
+     */
+    public record Fact(String name, List<RateShown> rates, String text) {
+        public Fact {
+            rates = List.copyOf(rates);
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package eggwright.desk.rate;
+
+import eggwright.desk.words.Days;
+import eggwright.desk.words.Words;
+import eggwright.rates.Dimension;
+import eggwright.rates.GroupRates;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Names of groups as a person says them. */
+final class KeyWords {
+    private final Dimension by;
+    private final Words words;
+    private final Days days;
+
+    KeyWords(Dimension by, Locale language) {
+        this.by = by;
+        this.words = Words.beside(KeyWords.class, language);
+        this.days = Days.in(language);
+    }
+
+    String of(GroupRates group) {
+        return of(group.keys());
+    }
+
+    String of(List<String> keys) {
+        return keys.stream().map(this::of).collect(Collectors.joining(" + "));
+    }
+
+    String of(String key) {
+        if (key.equals(Dimension.NOT_RECORDED)) {
+            return words.say("notRecorded");
+        }
+        if (key.equals(Dimension.ALL) && by == Dimension.NONE) {
+            return words.say("whole");
+        }
+        return switch (by) {
+            case LAY_WEEK, SET_WEEK -> week(key);
+            case STORAGE_DAYS -> storage(key);
+            case PEN, SET, TRAY, MACHINE, SECTION, SPECIES, NONE -> key;
+        };
+    }
+
+    /** With its kind, as "pen Willow". */
+    String named(List<String> keys) {
+        var name = of(keys);
+        return switch (by) {
+            case PEN, SET, TRAY, MACHINE, SECTION -> words.say("named." + by.word(), name);
+            case LAY_WEEK, SET_WEEK, STORAGE_DAYS -> words.say("named." + by.word(), name);
+            case SPECIES, NONE -> name;
+        };
+    }
+
+    private String week(String key) {
+        try {
+            return days.week(LocalDate.parse(key + "-1", DateTimeFormatter.ISO_WEEK_DATE));
+        } catch (DateTimeParseException unknown) {
+            return key;
+        }
+    }
+
+    private String storage(String key) {
+        try {
+            return words.say("days", Long.parseLong(key));
+        } catch (NumberFormatException unknown) {
+            return key;
+        }
+    }
+
+    /** Weeks and days stand in their order, which is what a person looks for; the rest by what matters. */
+    boolean hasItsOwnOrder() {
+        return switch (by) {
+            case LAY_WEEK, SET_WEEK, STORAGE_DAYS -> true;
+            case PEN, SET, TRAY, MACHINE, SECTION, SPECIES, NONE -> false;
+        };
+    }
+}
