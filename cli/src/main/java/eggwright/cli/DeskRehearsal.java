@@ -13,20 +13,18 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** Opens the desk, turns its pages as a browser would, and leaves with the desk still open. */
+/** Opens the demo, turns its pages as a browser would, and leaves with the desk still open. */
 final class DeskRehearsal {
     private static final List<String> PAGES = List.of(
             "/", "/sets", "/egg-room", "/pens", "/machines", "/book", "/settings", "/notes", "/notes/eggs-gathered");
 
     private DeskRehearsal() {}
 
-    static void run(String data) {
+    static void run() {
         try (var said = new PipedInputStream()) {
             var out = new PrintStream(new PipedOutputStream(said), false, StandardCharsets.UTF_8);
             var nobody = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-            var desk = Thread.ofPlatform()
-                    .daemon()
-                    .unstarted(() -> Main.run(out, nobody, "serve", "--port", "0", "--data", data));
+            var desk = Thread.ofPlatform().daemon().unstarted(() -> Main.run(out, nobody, "demo", "--port", "0"));
             desk.start();
             var lines = new BufferedReader(new InputStreamReader(said, StandardCharsets.UTF_8));
             var first = lines.readLine();

@@ -31,7 +31,7 @@ public final class Rehearsal {
             return;
         }
         if (arguments[0].equals("desk")) {
-            DeskRehearsal.run(data);
+            DeskRehearsal.run();
             return;
         }
         var nobody = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);

@@ -321,7 +321,7 @@ final class Speaker {
     /** From now on, and on the page that answers this. */
     private static void wear(Context ctx, Look look) {
         ctx.res()
-                .setHeader(
+                .addHeader(
                         "Set-Cookie",
                         Look.COOKIE + "=" + look.word() + "; Path=/; Max-Age=34560000; SameSite=Strict; HttpOnly"
                                 + (ctx.req().isSecure() ? "; Secure" : ""));

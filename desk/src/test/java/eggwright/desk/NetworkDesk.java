@@ -11,6 +11,7 @@ import eggwright.desk.network.Lan;
 import eggwright.desk.network.TrustingSockets;
 import eggwright.desk.who.Role;
 import eggwright.invented.DemoSeason;
+import eggwright.testkit.contracts.MemoryBuyerStore;
 import eggwright.testkit.contracts.MemoryEntryStore;
 import eggwright.wire.EntryCodec;
 import java.io.IOException;
@@ -69,14 +70,14 @@ public final class NetworkDesk implements AutoCloseable {
         sockets = TrustingSockets.of(lan.authority(), NAME);
         desk = Desk.open(FarmDesk.setup(
                 store,
+                new MemoryBuyerStore(),
                 EntryCodec::write,
                 EntryCodec::version,
                 clock,
                 random,
                 zone,
                 0,
-                devices,
-                new Reach.Network(lan)));
+                new FarmDesk.Company(devices, new Reach.Network(lan), picture -> {})));
     }
 
     private static int freePort() {

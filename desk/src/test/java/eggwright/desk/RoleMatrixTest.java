@@ -35,6 +35,9 @@ final class RoleMatrixTest {
             POST /look                           | /look                            | M O H L N
             GET  /sets                           | /sets                            | M O H L -
             GET  /sets/{set}                     | /sets/27-5                       | M O H L -
+            GET  /sets/{set}/forecast            | /sets/27-5/forecast              | M O H L -
+            GET  /rates                          | /rates                           | M O H L -
+            GET  /candlers                       | /candlers                        | M O H L -
             GET  /egg-room                       | /egg-room                        | M O H L -
             GET  /pens                           | /pens                            | M O H L -
             GET  /machines                       | /machines                        | M O H L -
@@ -61,6 +64,13 @@ final class RoleMatrixTest {
             GET  /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - -
             POST /entries/{id}/withdraw          | /entries/$HANDS/withdraw         | M O H - -
             POST /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - -
+            GET  /settings/people                | /settings/people                 | M O - - -
+            GET  /settings/people/new            | /settings/people/new             | M O - - -
+            POST /settings/people/new            | /settings/people/new             | M O - - -
+            GET  /settings/people/{buyer}/change | /settings/people/b-1/change      | M O - - -
+            POST /settings/people/{buyer}/change | /settings/people/b-1/change      | M O - - -
+            GET  /settings/people/{buyer}/erase  | /settings/people/b-1/erase       | M O - - -
+            POST /settings/people/{buyer}/erase  | /settings/people/b-1/erase       | M O - - -
             GET  /settings/devices               | /settings/devices                | M O - - -
             POST /settings/devices/code          | /settings/devices/code           | M O - - -
             POST /settings/devices/{device}/role | /settings/devices/none/role      | M O - - -
@@ -68,6 +78,13 @@ final class RoleMatrixTest {
             GET  /settings/devices/sheet         | /settings/devices/sheet          | M O - - -
             GET  /settings/passphrase            | /settings/passphrase             | M - - - -
             POST /settings/passphrase            | /settings/passphrase             | M - - - -
+            GET  /settings/people                | /settings/people                 | M O - - -
+            GET  /settings/people/new            | /settings/people/new             | M O - - -
+            POST /settings/people/new            | /settings/people/new             | M O - - -
+            GET  /settings/people/{buyer}/change | /settings/people/none/change     | M O - - -
+            POST /settings/people/{buyer}/change | /settings/people/none/change     | M O - - -
+            GET  /settings/people/{buyer}/erase  | /settings/people/none/erase      | M O - - -
+            POST /settings/people/{buyer}/erase  | /settings/people/none/erase      | M O - - -
             GET  /join                           | /join                            | M O H L N
             POST /join                           | /join                            | M O H L N
             GET  /sign-in                        | /sign-in                         | M O H L N

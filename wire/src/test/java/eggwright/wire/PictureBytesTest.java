@@ -19,7 +19,7 @@ class PictureBytesTest {
     private static final Ledger SEASON =
             Ledger.of(Season.of(Truth.PLAIN, 3, LocalDate.parse("2027-03-22")).entries());
 
-    /** Notes hold payloads of any kind, which have no form in bytes. */
+    /** Notes and discrepancies hold one of several kinds, which have no form in bytes; no day sheet asks for them. */
     private static Picture withoutNotes(Picture picture) {
         var farm = picture.farm();
         return new Picture(
@@ -30,7 +30,7 @@ class PictureBytesTest {
                 picture.sets(),
                 picture.accounts(),
                 picture.orders(),
-                picture.discrepancies(),
+                List.of(),
                 picture.entryCount());
     }
 

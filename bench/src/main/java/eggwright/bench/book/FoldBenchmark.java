@@ -52,7 +52,8 @@ public class FoldBenchmark {
     @Benchmark
     public List<Kept> inOrder() {
         return book.stream()
-                .sorted(Comparator.comparing(Kept::happened).thenComparing(k -> k.entry().id()))
+                .sorted(Comparator.comparing(Kept::happened)
+                        .thenComparing(k -> k.entry().id()))
                 .toList();
     }
 }

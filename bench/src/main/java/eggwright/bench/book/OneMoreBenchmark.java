@@ -61,11 +61,10 @@ public class OneMoreBenchmark {
         var book = BigBook.of(entries, 1);
         int each = entries / MORE;
         for (int i = 0; i < entries; i++) {
-            var late =
-                    switch (arrival) {
-                        case NEWEST -> i >= entries - MORE;
-                        case LATE -> i % each == each / 2;
-                    };
+            var late = switch (arrival) {
+                case NEWEST -> i >= entries - MORE;
+                case LATE -> i % each == each / 2;
+            };
             (late ? more : before).add(book.get(i));
         }
     }

@@ -95,8 +95,8 @@ public final class PageCosts {
         }
         double empty = median(costs.getOrDefault(EMPTY, List.of()));
         System.out.printf("%d entries; CPU of the desk for a page, warm, medians of %d rounds%n", entries, ROUNDS);
-        costs.forEach((page, each) ->
-                System.out.printf("%-16s %7.2f ms %7.1f times an empty page%n", page, median(each), median(each) / empty));
+        costs.forEach((page, each) -> System.out.printf(
+                "%-16s %7.2f ms %7.1f times an empty page%n", page, median(each), median(each) / empty));
     }
 
     /** Calls it until it is warm; gives how many calls take some time that the system's clock of CPU time can tell. */

@@ -32,7 +32,8 @@ public final class Appends {
     public static void main(String[] words) throws IOException, SQLException {
         int count = words.length > 0 ? Integer.parseInt(words[0]) : 3000;
         var folder = Files.createTempDirectory(
-                words.length > 1 ? Path.of(words[1]) : Path.of(System.getProperty("java.io.tmpdir")), "eggwright-bench");
+                words.length > 1 ? Path.of(words[1]) : Path.of(System.getProperty("java.io.tmpdir")),
+                "eggwright-bench");
         try {
             measure(folder, BigBook.of(count, 1));
         } finally {

@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -32,6 +33,8 @@ import picocli.CommandLine.Model.OptionSpec;
 final class ServeCommands {
     private static final OptionSpec PORT =
             FarmCommand.option("port", "PORT", "0 for any free one; 4747 where not given");
+
+    private static final Duration LONGEST_CLOSING = Duration.ofSeconds(5);
 
     private ServeCommands() {}
 
@@ -128,32 +131,33 @@ final class ServeCommands {
                         devices,
                         lan.<Reach>map(Reach.Network::new).orElseGet(Reach.ThisMachine::new),
                         new TodayKeeper(data, store)::look));
-        var closed = new CountDownLatch(1);
         try (var desk = Desk.open(setup)) {
             command.out().println("The desk is open at " + desk.address());
             if (lan.isPresent()) {
                 try (var announcement = Announcement.of(lan.get())) {
                     LanOptions.tell(command, lan.get(), announcement.trouble());
-                    return stay(command, about, closed);
+                    return stay(command, about);
                 }
             }
-            return stay(command, about, closed);
+            return stay(command, about);
         } catch (DeskNotOpened taken) {
             throw FarmCommands.refused(String.valueOf(taken.getMessage()));
-        } finally {
-            closed.countDown();
         }
     }
 
-    /** Until it is stopped from outside; then the machine waits until the desk is closed. */
-    private static int stay(FarmCommand command, String about, CountDownLatch closed) {
+    /**
+     * Until it is stopped from outside; then the machine waits until the desk and the book are closed, and a throw-away
+     * folder is thrown away.
+     */
+    private static int stay(FarmCommand command, String about) {
         command.out().println(about + " Stop it with Ctrl and C.");
         command.out().flush();
         var stop = new CountDownLatch(1);
+        var open = Thread.currentThread();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             stop.countDown();
             try {
-                closed.await(5, java.util.concurrent.TimeUnit.SECONDS);
+                open.join(LONGEST_CLOSING);
             } catch (InterruptedException hurried) {
                 Thread.currentThread().interrupt();
             }

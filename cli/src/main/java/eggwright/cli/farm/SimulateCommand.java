@@ -34,6 +34,7 @@ final class SimulateCommand {
                                 "a truth in a file, or one of " + String.join(", ", ShippedTruths.names())),
                         FarmCommand.option("seed", "N", "a whole number; the same seed gives the same season"),
                         FarmCommand.option("from", "DAY", "day of the first egg; 2027-03-22 where not given"),
+                        FarmCommand.option("until", "DAY", "only what was noted before this day; all where not given"),
                         FarmCommand.option("out", "DIR", "an empty folder")));
     }
 
@@ -50,7 +51,11 @@ final class SimulateCommand {
             throw FarmCommands.refused(
                     "There is a book in " + folder + " already. Nothing was changed. Name an empty folder.");
         }
-        var season = Season.of(truth, Long.parseLong(seed), from(command));
+        var season = Season.of(truth, Long.parseLong(seed), day(command, "from", "2027-03-22"));
+        if (command.given("until").isPresent()) {
+            season = season.until(
+                    day(command, "until", "").atStartOfDay(truth.farm().zone()).toInstant());
+        }
         try (var store = data.write(season.farm())) {
             if (store.bringIn(season.entries()) instanceof EntryStore.Batch.NoneKept(var why)) {
                 throw FarmCommands.refused("The season could not be kept: " + why.getFirst() + ".");
@@ -74,13 +79,13 @@ final class SimulateCommand {
         return Status.DONE;
     }
 
-    private static LocalDate from(FarmCommand command) {
-        var from = command.given("from").orElse("2027-03-22");
+    private static LocalDate day(FarmCommand command, String option, String otherwise) {
+        var day = command.given(option).orElse(otherwise);
         try {
-            return LocalDate.parse(from);
+            return LocalDate.parse(day);
         } catch (DateTimeException notADay) {
             throw FarmCommands.refused(
-                    "--from \"" + from + "\" is not a day. Nothing was done. Write it as 2027-03-22.");
+                    "--" + option + " \"" + day + "\" is not a day. Nothing was done. Write it as 2027-03-22.");
         }
     }
 

@@ -1,16 +1,15 @@
 package eggwright.cli.farm;
 
+import eggwright.book.fold.Ledger;
 import eggwright.book.picture.Picture;
 import eggwright.cli.answer.JsonAnswers;
 import eggwright.cli.voice.Status;
-import eggwright.today.DaySheet;
 import eggwright.today.eggroom.EggRoomSheet;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** What to do today, in the terminal. */
@@ -31,28 +30,39 @@ final class TodayCommand {
 
     private static int run(FarmCommand command) {
         var now = at(command);
-        var picture = picture(command, now);
-        var noted = picture.farm().habits().zone();
-        // A farm that has noted no zone lives by this machine's.
-        var zone = noted.equals(ZoneId.of("UTC")) || noted.equals(ZoneOffset.UTC) ? ZoneId.systemDefault() : noted;
-        var sheet = DaySheet.of(picture, now.atZone(zone));
-        var room = EggRoomSheet.of(picture, sheet.now());
-        if (command.asksForJson()) {
-            new JsonAnswers(command.out()).write(TodayAnswer.of(sheet, room));
-        } else {
-            TodayLines.write(command.out(), sheet, room);
-        }
-        return Status.DONE;
-    }
-
-    private static Picture picture(FarmCommand command, Instant now) {
         if (command.given("at").isPresent()) {
-            return FarmCommands.ledger(command).asOf(now).picture();
+            return say(command, FarmCommands.ledger(command).asOf(now).picture(), now);
         }
         var data = command.data();
         try (var store = data.read()) {
-            return TodayAside.picture(data, store, now);
+            var head = store.head();
+            var kept = TodayAside.find(data, head);
+            var text = command.asksForJson() ? Optional.<String>empty() : kept.flatMap(k -> k.text(now));
+            if (text.isPresent()) {
+                command.out().print(text.get());
+                return Status.DONE;
+            }
+            var abridged = kept.flatMap(k -> k.picture(now));
+            if (kept.isPresent() && abridged.isPresent()) {
+                kept.get().withText(abridged.get(), now).keep(data, head);
+                return say(command, abridged.get(), now);
+            }
+            var whole = Ledger.of(store.all()).picture();
+            // An entry that came while the book was read belongs to a later head.
+            TodayAside.of(whole, now)
+                    .keep(data, whole.entryCount() == head.count() ? head : store.head(whole.entryCount()));
+            return say(command, whole, now);
         }
+    }
+
+    private static int say(FarmCommand command, Picture picture, Instant now) {
+        var sheet = TodayText.sheet(picture, now);
+        if (command.asksForJson()) {
+            new JsonAnswers(command.out()).write(TodayAnswer.of(sheet, EggRoomSheet.of(picture, sheet.now())));
+        } else {
+            command.out().print(TodayText.of(picture, sheet));
+        }
+        return Status.DONE;
     }
 
     private static Instant at(FarmCommand command) {

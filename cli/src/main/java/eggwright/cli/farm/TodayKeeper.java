@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Keeps what {@code today} needs up to date while the desk is open: a moment after the last of several entries, beside
@@ -33,14 +34,22 @@ final class TodayKeeper {
         shown.add(picture);
     }
 
+    private static long untilItReadsOtherwise(TodayAside aside) {
+        var left = Duration.between(Instant.now(), aside.textUntil()).toSeconds();
+        return Math.clamp(left, 0, Duration.ofDays(1).toSeconds()) + A_MOMENT.toSeconds();
+    }
+
     private void keep() {
         try {
+            var picture = shown.take();
             while (true) {
-                var last = shown.take();
                 Thread.sleep(A_MOMENT);
                 var later = shown.poll();
-                var picture = later == null ? last : later;
-                TodayAside.keep(data, store.head(picture.entryCount()), picture, Instant.now());
+                picture = later == null ? picture : later;
+                var aside = TodayAside.of(picture, Instant.now());
+                aside.keep(data, store.head(picture.entryCount()));
+                var next = shown.poll(untilItReadsOtherwise(aside), TimeUnit.SECONDS);
+                picture = next == null ? picture : next;
             }
         } catch (InterruptedException | StoreFault closing) {
             // The desk is closing, or the book cannot be read: today then reads the book itself.

@@ -89,6 +89,22 @@ public record DaySheet(
         return now.toLocalDate();
     }
 
+    /**
+     * Until when the sheet reads the same, but for its hour, if nothing is noted: the next hour at which work of today
+     * begins or is over, and midnight on the farm at the latest.
+     */
+    public ZonedDateTime readsTheSameUntil() {
+        var until = today().plusDays(1).atStartOfDay(now.getZone());
+        for (var task : due) {
+            for (var turn : List.of(task.when().from(), task.when().to())) {
+                if (turn.isAfter(now) && turn.isBefore(until)) {
+                    until = turn;
+                }
+            }
+        }
+        return until;
+    }
+
     /** The days to come on which there is something to do. */
     public SortedMap<LocalDate, List<Task>> comingByDay() {
         var days = new TreeMap<LocalDate, List<Task>>();

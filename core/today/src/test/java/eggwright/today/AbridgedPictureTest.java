@@ -9,6 +9,7 @@ import eggwright.invented.truth.ShippedTruths;
 import eggwright.invented.truth.Truth;
 import eggwright.invented.truth.TruthReading;
 import eggwright.invented.truth.TruthText;
+import eggwright.today.eggroom.EggRoomSheet;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.Month;
@@ -60,9 +61,39 @@ class AbridgedPictureTest {
                 var sheet = DaySheet.of(whole, now);
                 tasks += sheet.due().size();
                 assertEquals(sheet, DaySheet.of(abridged.picture(), now), () -> world + ", " + at + ", " + later);
+                assertEquals(EggRoomSheet.of(whole, now), EggRoomSheet.of(abridged.picture(), now));
             }
         }
         assertTrue(tasks > 100, "Days with work were looked at: " + tasks);
+    }
+
+    @ParameterizedTest
+    @MethodSource("worlds")
+    void sheet_readsTheSame_untilItSaysSo(String world) {
+        var ledger = Ledger.of(Season.of(truth(world), 6, FIRST_EGG).entries());
+        int turns = 0;
+        for (int day = 3; day < SEASON_DAYS; day += 13) {
+            var now = ZonedDateTime.of(FIRST_EGG.plusDays(day).atStartOfDay(), ZONE);
+            var end = now.plusDays(2);
+            var picture = ledger.asOf(now.toInstant()).picture();
+            while (now.isBefore(end)) {
+                var sheet = DaySheet.of(picture, now);
+                var until = sheet.readsTheSameUntil();
+                assertTrue(until.isAfter(now), () -> sheet.now() + " until " + until);
+                for (var later : List.of(now.plusSeconds(1), now.plusHours(2), now.plusHours(7), until.minusNanos(1))) {
+                    if (later.isBefore(until)) {
+                        assertEquals(at(sheet, later), DaySheet.of(picture, later), () -> world + ", " + later);
+                    }
+                }
+                now = until;
+                turns++;
+            }
+        }
+        assertTrue(turns > 26, "Days with turns were looked at: " + turns);
+    }
+
+    private static DaySheet at(DaySheet sheet, ZonedDateTime now) {
+        return new DaySheet(now, sheet.overdue(), sheet.due(), sheet.coming(), sheet.notLooked(), sheet.leftOpen());
     }
 
     @ParameterizedTest

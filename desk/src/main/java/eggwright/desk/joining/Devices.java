@@ -44,9 +44,11 @@ public final class Devices {
     private final DeviceBook book;
     private final InstantSource clock;
     private final RandomGenerator random;
-    private final Attempts codes;
-    private final Attempts passphrases;
     private @Nullable Map<String, Device> byToken;
+    /** These three are made when they are first needed: a desk for one machine alone never needs their libraries. */
+    private @Nullable Attempts codes;
+
+    private @Nullable Attempts passphrases;
     private @Nullable Passphrases hashing;
 
     /** @param random hard to guess */
@@ -54,8 +56,6 @@ public final class Devices {
         this.book = book;
         this.clock = clock;
         this.random = random;
-        this.codes = new Attempts(Limits.CODE, clock);
-        this.passphrases = new Attempts(Limits.PASSPHRASE, clock);
     }
 
     /** Whether the cookie of a device is to be sent anew. */
@@ -153,7 +153,7 @@ public final class Devices {
      * @param address that it asks from
      */
     public synchronized Entrance join(String typed, DeviceName name, String address) {
-        if (!codes.mayTry(address)) {
+        if (!codes().mayTry(address)) {
             return new Entrance.TooOften();
         }
         var now = clock.instant();
@@ -170,7 +170,7 @@ public final class Devices {
      * @param address that it asks from
      */
     public Entrance signIn(String passphrase, Visitor on, DeviceName name, String address) {
-        if (!passphrases.mayTry(address)) {
+        if (!passphrases().mayTry(address)) {
             return new Entrance.TooOften();
         }
         var right = book.passphrase().filter(hash -> hashing().fits(passphrase, hash));
@@ -214,6 +214,24 @@ public final class Devices {
     public void setPassphrase(String passphrase) {
         var hash = hashing().hash(passphrase);
         book.keepPassphrase(hash, clock.instant());
+    }
+
+    private synchronized Attempts codes() {
+        var made = codes;
+        if (made == null) {
+            made = new Attempts(Limits.CODE, clock);
+            codes = made;
+        }
+        return made;
+    }
+
+    private synchronized Attempts passphrases() {
+        var made = passphrases;
+        if (made == null) {
+            made = new Attempts(Limits.PASSPHRASE, clock);
+            passphrases = made;
+        }
+        return made;
     }
 
     private synchronized Passphrases hashing() {

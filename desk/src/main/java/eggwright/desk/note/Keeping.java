@@ -2,6 +2,7 @@ package eggwright.desk.note;
 
 import eggwright.book.entry.Payload;
 import eggwright.book.fold.Effective;
+import eggwright.book.name.DeviceName;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.PersonName;
 import eggwright.book.store.BuyerStore;
@@ -18,7 +19,9 @@ import eggwright.units.OutOfRange;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /** What noting, mending and withdrawing share: what a form is opened in, how it is read, and how it is kept. */
@@ -28,8 +31,8 @@ final class Keeping {
 
     private final LiveBook book;
     private final BuyerStore buyers;
-    /** Who noted last at this desk: offered in the next form. */
-    private volatile String lastPerson = "";
+    /** Who noted last on each device: offered in its next form. */
+    private final Map<DeviceName, String> lastPerson = new ConcurrentHashMap<>();
 
     Keeping(LiveBook book, BuyerStore buyers) {
         this.book = book;
@@ -49,7 +52,7 @@ final class Keeping {
     }
 
     /** What every form asks: when it happened, and who notes it. */
-    List<Field> always(Around around) {
+    List<Field> always(Visit visit, Around around) {
         return List.of(
                 new Asks(around)
                         .moment(HAPPENED)
@@ -57,11 +60,12 @@ final class Keeping {
                                 .toLocalDateTime()
                                 .truncatedTo(ChronoUnit.MINUTES)
                                 .toString()),
-                who(around));
+                who(visit, around));
     }
 
-    Field who(Around around) {
-        return new Asks(around).text(WHO).optional().withValue(lastPerson);
+    Field who(Visit visit, Around around) {
+        var last = lastPerson.getOrDefault(visit.visitor().device(), "");
+        return new Asks(around).text(WHO).optional().withValue(last);
     }
 
     FormReader reader(Visit visit) {
@@ -83,10 +87,10 @@ final class Keeping {
         return happened == null ? around.now().toOffsetDateTime().truncatedTo(ChronoUnit.SECONDS) : happened;
     }
 
-    PersonName who(FormReader reader) {
+    PersonName who(Visit visit, FormReader reader) {
         var who = reader.nameOrNone(WHO, PersonName::new);
         if (who != null) {
-            lastPerson = who.text();
+            lastPerson.put(visit.visitor().device(), who.text());
         }
         return who == null ? LiveBook.nobodyNamed() : who;
     }
@@ -100,7 +104,8 @@ final class Keeping {
             PersonName who,
             Function<EntryId, String> onward,
             Function<Form, Answer> notKept) {
-        return switch (book.note(id(form), happened, payload, who, visit.visitor().device())) {
+        return switch (book.note(
+                id(form), happened, payload, who, visit.visitor().device())) {
             case LiveBook.Noted.Kept(var id) -> new Answer.Onward(onward.apply(id) + "?kept=now");
             case LiveBook.Noted.KeptBefore(var id) -> new Answer.Onward(onward.apply(id) + "?kept=before");
             case LiveBook.Noted.NotKept(var why) ->

@@ -38,15 +38,23 @@ final class MendPages implements Pages {
         routes.write("/entries/{id}/withdraw", May.NOTE, this::keepWithdrawal);
     }
 
+    /** Of an entry that is there: whether another noted it, and this visitor may not change it. */
+    private boolean isAnothers(Visit visit) {
+        return keeping.entry(visit)
+                .filter(entry -> !Rights.mayChange(visit.visitor(), entry.entry()))
+                .isPresent();
+    }
+
     private record Mendable(Visit visit, Effective entry, EntryForm kind) {}
 
     private Answer ofMendable(Visit visit, BiFunction<Mendable, Around, Answer> route) {
+        if (isAnothers(visit)) {
+            return new Answer.NotYours();
+        }
         return keeping.entry(visit)
                 .flatMap(entry ->
                         EntryForms.of(entry.payload().kindWord()).map(kind -> new Mendable(visit, entry, kind)))
-                .map(it -> Rights.mayChange(visit.visitor(), it.entry().entry())
-                        ? route.apply(it, keeping.around(visit))
-                        : new Answer.NotYours())
+                .map(it -> route.apply(it, keeping.around(visit)))
                 .orElseGet(() -> new Answer.NotThere(Optional.of(visit.at("id"))));
     }
 
@@ -61,7 +69,7 @@ final class MendPages implements Pages {
     private Form mending(Mendable it, Around around) {
         var entry = it.entry();
         var fields = new ArrayList<>(it.kind().fields(around));
-        fields.addAll(keeping.always(around));
+        fields.addAll(keeping.always(it.visit(), around));
         var local = entry.at().atZoneSameInstant(around.now().getZone()).toLocalDateTime();
         return Form.of(
                         path(entry, "mend"),
@@ -96,7 +104,7 @@ final class MendPages implements Pages {
         var reader = keeping.reader(visit);
         var read = Keeping.read(it.kind(), reader);
         var happened = Keeping.happened(reader, around);
-        var who = keeping.who(reader);
+        var who = keeping.who(visit, reader);
         if (read.isEmpty() || !reader.toMend().isEmpty()) {
             return page(422, it, around, form.toMend(reader.toMend()));
         }
@@ -112,20 +120,21 @@ final class MendPages implements Pages {
     }
 
     private Answer openWithdrawal(Visit visit) {
+        if (isAnothers(visit)) {
+            return new Answer.NotYours();
+        }
         return keeping.entry(visit)
-                .map(entry -> Rights.mayChange(visit.visitor(), entry.entry())
-                        ? withdrawal(200, visit, entry, withdrawing(entry, keeping.around(visit)))
-                        : new Answer.NotYours())
+                .map(entry -> withdrawal(200, visit, entry, withdrawing(visit, entry, keeping.around(visit))))
                 .orElseGet(() -> new Answer.NotThere(Optional.of(visit.at("id"))));
     }
 
-    private Form withdrawing(Effective entry, Around around) {
+    private Form withdrawing(Visit visit, Effective entry, Around around) {
         return Form.of(
                 path(entry, "withdraw"),
                 keeping.book().freshId().toString(),
                 around.say("withdraw.keep"),
                 new Asks(around).remark("why"),
-                keeping.who(around));
+                keeping.who(visit, around));
     }
 
     private static Answer withdrawal(int status, Visit visit, Effective entry, Form form) {
@@ -141,21 +150,22 @@ final class MendPages implements Pages {
     }
 
     private Answer keepWithdrawal(Visit visit) {
+        if (isAnothers(visit)) {
+            return new Answer.NotYours();
+        }
         return keeping.entry(visit)
-                .map(entry -> Rights.mayChange(visit.visitor(), entry.entry())
-                        ? keepWithdrawal(visit, entry)
-                        : new Answer.NotYours())
+                .map(entry -> keepWithdrawal(visit, entry))
                 .orElseGet(() -> new Answer.NotThere(Optional.of(visit.at("id"))));
     }
 
     private Answer keepWithdrawal(Visit visit, Effective entry) {
         var around = keeping.around(visit);
-        var form = withdrawing(entry, around).filledFrom(visit.typed());
+        var form = withdrawing(visit, entry, around).filledFrom(visit.typed());
         if (Form.isToBeShownAgain(visit.typed())) {
             return withdrawal(200, visit, entry, form);
         }
         var reader = keeping.reader(visit);
-        var who = keeping.who(reader);
+        var who = keeping.who(visit, reader);
         if (!reader.toMend().isEmpty()) {
             return withdrawal(422, visit, entry, form.toMend(reader.toMend()));
         }

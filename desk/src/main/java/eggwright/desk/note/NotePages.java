@@ -63,13 +63,13 @@ public final class NotePages implements Pages {
         }
         var around = keeping.around(visit);
         return EntryForms.of(kind)
-                .<Answer>map(form -> Keeping.page(200, form, around, blank(form, around), "kind." + kind))
+                .<Answer>map(form -> Keeping.page(200, form, around, blank(form, visit, around), "kind." + kind))
                 .orElseGet(() -> Answer.notThere(kind));
     }
 
-    private Form blank(EntryForm form, Around around) {
+    private Form blank(EntryForm form, Visit visit, Around around) {
         var fields = new ArrayList<>(form.fields(around));
-        fields.addAll(keeping.always(around));
+        fields.addAll(keeping.always(visit, around));
         return Form.of(
                 "/notes/" + form.kind(), book.freshId().toString(), around.say("keep"), fields.toArray(Field[]::new));
     }
@@ -86,14 +86,14 @@ public final class NotePages implements Pages {
         }
         var around = keeping.around(visit);
         var title = "kind." + kind.kind();
-        var form = blank(kind, around).filledFrom(visit.typed());
+        var form = blank(kind, visit, around).filledFrom(visit.typed());
         if (Form.isToBeShownAgain(visit.typed())) {
             return Keeping.page(200, kind, around, form, title);
         }
         var reader = keeping.reader(visit);
         var read = Keeping.read(kind, reader);
         var happened = Keeping.happened(reader, around);
-        var who = keeping.who(reader);
+        var who = keeping.who(visit, reader);
         if (read.isEmpty() || !reader.toMend().isEmpty()) {
             return Keeping.page(422, kind, around, form.toMend(reader.toMend()), title);
         }

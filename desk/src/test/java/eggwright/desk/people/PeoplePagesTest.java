@@ -18,6 +18,9 @@ import eggwright.desk.Look;
 import eggwright.desk.Route;
 import eggwright.desk.Routes;
 import eggwright.desk.Visit;
+import eggwright.desk.assets.Assets;
+import eggwright.desk.who.May;
+import eggwright.desk.who.Visitor;
 import eggwright.desk.form.Typed;
 import eggwright.desk.live.LiveBook;
 import eggwright.testkit.contracts.MemoryBuyerStore;
@@ -57,13 +60,30 @@ class PeoplePagesTest {
     private void open(BuyerStore store) {
         new PeoplePages(book, store).addTo(new Routes() {
             @Override
-            public void read(String path, Route route) {
+            public void read(String path, May may, Route route) {
+                assertEquals(May.RUN, may, path);
                 reads.put(path, route);
             }
 
             @Override
-            public void write(String path, Route route) {
+            public void write(String path, May may, Route route) {
+                assertEquals(May.RUN, may, path);
                 writes.put(path, route);
+            }
+
+            @Override
+            public void tell(String path, May may, Route route) {
+                throw new AssertionError("No script asks for people");
+            }
+
+            @Override
+            public void take(String path, May may, Route route) {
+                throw new AssertionError("No script sends people");
+            }
+
+            @Override
+            public Assets assets() {
+                return new Assets();
             }
         });
     }
@@ -72,7 +92,15 @@ class PeoplePagesTest {
         var route = routes.get(path);
         assertTrue(route != null, path);
         return route.answer(new Visit(
-                path, Map.of("buyer", number), Typed.nothing(), Typed.of(typed), Look.SYSTEM, Locale.ENGLISH));
+                new Visitor.ThisMachine(),
+                path,
+                Map.of("buyer", number),
+                Typed.nothing(),
+                Typed.of(typed),
+                "",
+                Look.SYSTEM,
+                Locale.ENGLISH,
+                "127.0.0.1"));
     }
 
     private PeoplePage list() {

@@ -2,8 +2,11 @@ package eggwright.book.fold;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToIntFunction;
@@ -16,7 +19,7 @@ import java.util.function.ToIntFunction;
  */
 final class Room<K> {
     /** So many eggs, all of these holders together. */
-    record Count<K>(Collection<K> of, int eggs) {}
+    record Count<K>(List<K> of, int eggs) {}
 
     private final List<Count<K>> counts;
     private final ToIntFunction<K> held;
@@ -28,7 +31,7 @@ final class Room<K> {
 
     /** Eggs, at most {@code most}, that can be of these holders beside all the counts. */
     int beside(Collection<K> of, int most) {
-        var numbers = new HashMap<K, Integer>();
+        var numbers = new LinkedHashMap<K, Integer>();
         var near = near(of, numbers);
         var flow = new Flow(capacities(numbers), near.size() + 1);
         for (var count : near) {
@@ -37,41 +40,52 @@ final class Room<K> {
         return flow.place(numbers(of, numbers), most);
     }
 
-    /** The counts that share a holder with these, or with one that does, and so on; numbers their holders. */
+    /**
+     * The counts that share a holder with these, or with one that does, and so on, those of few holders first, so that
+     * they hardly ever have to make room; numbers their holders.
+     */
     private List<Count<K>> near(Collection<K> of, Map<K, Integer> numbers) {
-        var near = new ArrayList<Count<K>>();
-        var rest = new ArrayList<Count<K>>();
-        for (var count : counts) {
-            if (count.eggs() > 0) {
-                rest.add(count);
+        var byHolder = new HashMap<K, List<Integer>>();
+        var all = alikeTogether();
+        for (int i = 0; i < all.size(); i++) {
+            for (var holder : all.get(i).of()) {
+                byHolder.computeIfAbsent(holder, k -> new ArrayList<>()).add(i);
             }
         }
-        of.forEach(k -> numbers.putIfAbsent(k, numbers.size()));
-        var more = true;
-        while (more) {
-            more = false;
-            var still = new ArrayList<Count<K>>();
-            for (var count : rest) {
-                if (touches(count, numbers)) {
-                    count.of().forEach(k -> numbers.putIfAbsent(k, numbers.size()));
-                    near.add(count);
-                    more = true;
-                } else {
-                    still.add(count);
+        var near = new ArrayList<Count<K>>();
+        var taken = new BitSet();
+        var open = new ArrayDeque<K>();
+        of.forEach(holder -> see(holder, numbers, open));
+        while (!open.isEmpty()) {
+            for (int i : byHolder.getOrDefault(open.remove(), List.of())) {
+                if (!taken.get(i)) {
+                    taken.set(i);
+                    near.add(all.get(i));
+                    all.get(i).of().forEach(holder -> see(holder, numbers, open));
                 }
             }
-            rest = still;
         }
+        near.sort(Comparator.comparingInt(count -> count.of().size()));
         return near;
     }
 
-    private static <K> boolean touches(Count<K> count, Map<K, Integer> numbers) {
-        for (var holder : count.of()) {
-            if (numbers.containsKey(holder)) {
-                return true;
+    private static <K> void see(K holder, Map<K, Integer> numbers, ArrayDeque<K> open) {
+        if (numbers.putIfAbsent(holder, numbers.size()) == null) {
+            open.add(holder);
+        }
+    }
+
+    /** Counts of the same holders are as one. */
+    private List<Count<K>> alikeTogether() {
+        var eggs = new LinkedHashMap<List<K>, Integer>();
+        for (var count : counts) {
+            if (count.eggs() > 0) {
+                eggs.merge(count.of(), count.eggs(), Integer::sum);
             }
         }
-        return false;
+        var all = new ArrayList<Count<K>>(eggs.size());
+        eggs.forEach((of, sum) -> all.add(new Count<>(of, sum)));
+        return all;
     }
 
     private int[] capacities(Map<K, Integer> numbers) {

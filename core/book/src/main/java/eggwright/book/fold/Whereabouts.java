@@ -30,6 +30,8 @@ final class Whereabouts {
     /** Eggs that were counted out of spots, into another. */
     private final List<Room.Count<Integer>> walked = new ArrayList<>();
 
+    private int countsOfPens;
+
     SortedMap<ParcelId, Parcel> parcels() {
         return parcels;
     }
@@ -112,6 +114,7 @@ final class Whereabouts {
 
     /** What a count speaks of: where it names a basket, the last filling of it. */
     Sieve sieve(Scope scope) {
+        countsOfPens += scope.pen() == null ? 0 : 1;
         var sieve = new Sieve(scope, parcels);
         return scope.basket() == null ? sieve : sieve.lastFilling(pools).lastFilling(departures);
     }
@@ -185,7 +188,14 @@ final class Whereabouts {
             counts.add(pool, from.contains(pool) ? 0 : pool.eggs());
         }
         int room = new Room<>(counts.spots, held::get).beside(numbers(named.spots()), most);
-        return new Room<>(counts.of, this::eggs).beside(named.of().ids(), room);
+        return lotsFollowSpots() || room == 0
+                ? room
+                : new Room<>(counts.of, this::eggs).beside(named.of().ids(), room);
+    }
+
+    /** Whether every count is of whole spots as they were set, so that what has room there has room among the lots. */
+    private boolean lotsFollowSpots() {
+        return walked.isEmpty() && countsOfPens == 0;
     }
 
     private int eggs(ParcelId id) {
