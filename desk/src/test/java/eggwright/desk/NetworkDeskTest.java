@@ -281,7 +281,9 @@ final class NetworkDeskTest {
         var outside = Map.of("Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "navigate");
         assertEquals("0; url=/t/60", farm.phone("GET", "/t/60", "", outside, "").header("Refresh"));
         assertEquals("", get("/t/60", "").header("Refresh"));
-        assertEquals("", farm.phone("GET", "//elsewhere.example/t/60", "", outside, "").header("Refresh"));
+        assertEquals(
+                "",
+                farm.phone("GET", "//elsewhere.example/t/60", "", outside, "").header("Refresh"));
         assertEquals(
                 "",
                 farm.phone(
