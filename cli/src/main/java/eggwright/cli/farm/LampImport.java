@@ -39,7 +39,9 @@ final class LampImport {
     }
 
     private int keep(FarmCommand command) {
-        try (var store = command.data().write()) {
+        // A new folder becomes that farm's: the phone may be all that is left of it.
+        var farm = entries.getFirst().entry().farm();
+        try (var store = command.data().write(farm)) {
             return switch (store.appendAll(entries, Instant.now())) {
                 case EntryStore.Batch.NoneKept(var why) -> {
                     command.err()
