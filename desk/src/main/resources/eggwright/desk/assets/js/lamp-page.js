@@ -121,6 +121,7 @@ class Page {
     else if (begun && this.#counting.said(begun.id).canUndo) this.#showTray(begun.id);
     else await this.#showRound();
     root.dataset.ready = 'yes';
+    performance.mark('lamp-ready');
     this.#reach();
   }
 
