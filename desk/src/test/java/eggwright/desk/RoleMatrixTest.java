@@ -50,6 +50,12 @@ final class RoleMatrixTest {
             GET  /t/{tray}/code.svg              | /t/60/code.svg                   | M O H L -
             GET  /l/{set}/{tray}                 | /l/27-5/60                       | M O H L -
             GET  /l/{set}/{tray}/code.svg        | /l/27-5/60/code.svg              | M O H L -
+            GET  /lamp                           | /lamp                            | M O H - -
+            GET  /lamp-worker.js                 | /lamp-worker.js                  | M O H L N
+            GET  /lamp.webmanifest               | /lamp.webmanifest                | M O H L N
+            GET  /api/lamp/round                 | /api/lamp/round                  | M O H - -
+            POST /api/lamp/entries               | /api/lamp/entries                | M O H - -
+            POST /api/lamp/holding               | /api/lamp/holding                | M O H - -
             GET  /notes                          | /notes                           | M O H - -
             GET  /notes/{kind}                   | /notes/looked                    | M O H - -
             GET  /notes/{kind}                   | /notes/farm-habits               | M O - - -
@@ -66,13 +72,6 @@ final class RoleMatrixTest {
             GET  /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - -
             POST /entries/{id}/withdraw          | /entries/$HANDS/withdraw         | M O H - -
             POST /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - -
-            GET  /settings/people                | /settings/people                 | M O - - -
-            GET  /settings/people/new            | /settings/people/new             | M O - - -
-            POST /settings/people/new            | /settings/people/new             | M O - - -
-            GET  /settings/people/{buyer}/change | /settings/people/b-1/change      | M O - - -
-            POST /settings/people/{buyer}/change | /settings/people/b-1/change      | M O - - -
-            GET  /settings/people/{buyer}/erase  | /settings/people/b-1/erase       | M O - - -
-            POST /settings/people/{buyer}/erase  | /settings/people/b-1/erase       | M O - - -
             GET  /settings/devices               | /settings/devices                | M O - - -
             POST /settings/devices/code          | /settings/devices/code           | M O - - -
             POST /settings/devices/{device}/role | /settings/devices/none/role      | M O - - -

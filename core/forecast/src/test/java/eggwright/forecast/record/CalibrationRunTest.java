@@ -42,10 +42,16 @@ class CalibrationRunTest {
         int outside = Integer.getInteger(OUTSIDE, 0);
         var seasons = judged(TruthDeck.varied(seed, inside), seed);
         var text = new StringBuilder();
-        text.append("**Inside the family**, ").append(inside).append(" seasons\n\n").append(table(seasons));
+        text.append("**Inside the family**, ")
+                .append(inside)
+                .append(" seasons\n\n")
+                .append(table(seasons));
         if (outside > 0) {
             var odd = judged(TruthDeck.outside(seed, outside), seed);
-            text.append("\n**Outside the family**, ").append(outside).append(" seasons\n\n").append(table(odd));
+            text.append("\n**Outside the family**, ")
+                    .append(outside)
+                    .append(" seasons\n\n")
+                    .append(table(odd));
         }
         Files.writeString(Path.of("target", "forecast-calibration.md"), text);
         var missed = new ArrayList<String>();
