@@ -79,6 +79,13 @@ final class RoleMatrixTest {
             GET  /settings/devices/sheet         | /settings/devices/sheet          | M O - - -
             GET  /settings/passphrase            | /settings/passphrase             | M - - - -
             POST /settings/passphrase            | /settings/passphrase             | M - - - -
+            GET  /settings/people                     | /settings/people                 | M O - - -
+            GET  /settings/people/new                 | /settings/people/new             | M O - - -
+            POST /settings/people/new                 | /settings/people/new             | M O - - -
+            GET  /settings/people/{buyer}/change      | /settings/people/b-1/change      | M O - - -
+            POST /settings/people/{buyer}/change      | /settings/people/b-1/change      | M O - - -
+            GET  /settings/people/{buyer}/erase       | /settings/people/b-1/erase       | M O - - -
+            POST /settings/people/{buyer}/erase       | /settings/people/b-1/erase       | M O - - -
             GET  /join                           | /join                            | M O H L N
             POST /join                           | /join                            | M O H L N
             GET  /sign-in                        | /sign-in                         | M O H L N

@@ -32,11 +32,7 @@ class MailRoomTest {
     private final MemoryEntryStore store = new MemoryEntryStore(new FarmId("Fallow End"));
     private final MailRoom room = new MailRoom(
             new LiveBook(
-                    store,
-                    EntryCodec::write,
-                    EntryCodec::version,
-                    InstantSource.fixed(NOW),
-                    new SplittableRandom(1)),
+                    store, EntryCodec::write, EntryCodec::version, InstantSource.fixed(NOW), new SplittableRandom(1)),
             Words.beside(LampPages.class, Locale.ENGLISH));
 
     private static String entry(int id, String device, String kind, int version, String payload) {
@@ -48,7 +44,11 @@ class MailRoomTest {
 
     private static String look(int id, String device) {
         return entry(
-                id, device, "looked", 3, "{\"scope\":{\"set\":\"14\",\"tray\":\"7\"},\"findings\":[],\"removed_unsorted\":0}");
+                id,
+                device,
+                "looked",
+                3,
+                "{\"scope\":{\"set\":\"14\",\"tray\":\"7\"},\"findings\":[],\"removed_unsorted\":0}");
     }
 
     private List<Became> send(Visitor visitor, Instant sentAt, String... entries) {
@@ -66,8 +66,7 @@ class MailRoomTest {
     @Test
     void entry_isKeptOnce_howeverOftenItComes_andAMalformedOneKeepsNothingBack() {
         var look = look(1, "Wren’s phone");
-        assertEquals(
-                List.of(Became.KEPT, Became.REFUSED, Became.KEPT_BEFORE), send(WREN, NOW, look, "nonsense", look));
+        assertEquals(List.of(Became.KEPT, Became.REFUSED, Became.KEPT_BEFORE), send(WREN, NOW, look, "nonsense", look));
         assertEquals(1, store.count());
     }
 
@@ -77,7 +76,9 @@ class MailRoomTest {
         send(WREN, NOW.minusMillis(900), look(2, "Wren’s phone"));
 
         assertEquals(Duration.ofMinutes(40), store.all().get(0).clockOffset());
-        assertEquals(Instant.parse("2027-04-13T20:00:00Z"), store.all().get(0).entry().happened().toInstant());
+        assertEquals(
+                Instant.parse("2027-04-13T20:00:00Z"),
+                store.all().get(0).entry().happened().toInstant());
         assertEquals(Duration.ZERO, store.all().get(1).clockOffset());
     }
 
