@@ -5,6 +5,7 @@ import java.util.List;
 /** The places of the desk, in the order of its navigation. */
 public enum Place {
     TODAY("/"),
+    LAMP("/lamp"),
     SETS("/sets"),
     NOTES("/notes"),
     EGG_ROOM("/egg-room"),
@@ -18,7 +19,7 @@ public enum Place {
 
     /** All that are listed beside the page. */
     public static final List<Place> LISTED =
-            List.of(TODAY, SETS, NOTES, EGG_ROOM, PENS, RATES, MACHINES, BOOK, SETTINGS);
+            List.of(TODAY, LAMP, SETS, NOTES, EGG_ROOM, PENS, RATES, MACHINES, BOOK, SETTINGS);
     /** Those in reach of a thumb on a phone. */
     public static final List<Place> AT_HAND = LISTED.subList(0, 4);
     /** Those behind one more touch on a phone. */

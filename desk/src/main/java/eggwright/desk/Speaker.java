@@ -182,7 +182,7 @@ final class Speaker {
                                         words.say(role == Role.LOOKER ? "notYours.looker" : "notYours.hand"),
                                         words.say("notYours.next"))),
                         () -> {
-                            if (cameFromElsewhere(ctx)) {
+                            if (cameFromElsewhere(ctx) && OwnPath.is(asked(ctx))) {
                                 ctx.header("Refresh", "0; url=" + asked(ctx));
                             }
                             ctx.header("WWW-Authenticate", "Device");

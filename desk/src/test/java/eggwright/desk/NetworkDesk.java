@@ -114,6 +114,7 @@ public final class NetworkDesk implements AutoCloseable {
         if (method.equals("POST")) {
             all.put("Origin", origin());
             all.put("Sec-Fetch-Site", "same-origin");
+            all.putAll(asOfScript(path));
         }
         all.putAll(headers);
         return PlainHttp.ask(sockets, lan.port(), method, path, all, body);
@@ -122,7 +123,14 @@ public final class NetworkDesk implements AutoCloseable {
     /** What the machine itself gets, over its loopback. */
     public PlainHttp.Answer here(String method, String path, String body) throws IOException {
         var port = desk.address().getPort();
-        return PlainHttp.ask(port, method, path, Map.of("Origin", "http://127.0.0.1:" + port), body);
+        var all = new HashMap<>(Map.of("Origin", "http://127.0.0.1:" + port));
+        all.putAll(asOfScript(path));
+        return PlainHttp.ask(port, method, path, all, body);
+    }
+
+    /** Scripts send JSON, and nothing else is taken where they send it. */
+    private static Map<String, String> asOfScript(String path) {
+        return path.startsWith(Routes.API) ? Map.of("Content-Type", "application/json") : Map.of();
     }
 
     /** What comes in the open. */

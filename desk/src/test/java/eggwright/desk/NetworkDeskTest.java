@@ -283,6 +283,9 @@ final class NetworkDeskTest {
         assertEquals("", get("/t/60", "").header("Refresh"));
         assertEquals(
                 "",
+                farm.phone("GET", "//elsewhere.example/t/60", "", outside, "").header("Refresh"));
+        assertEquals(
+                "",
                 farm.phone(
                                 "GET",
                                 "/t/60",

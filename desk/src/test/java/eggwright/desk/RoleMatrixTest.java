@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import eggwright.book.entry.Remarked;
 import eggwright.book.name.DeviceName;
+import eggwright.desk.who.May;
 import eggwright.desk.who.Role;
 import java.io.IOException;
 import java.net.URLEncoder;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -48,6 +50,12 @@ final class RoleMatrixTest {
             GET  /t/{tray}/code.svg              | /t/60/code.svg                   | M O H L -
             GET  /l/{set}/{tray}                 | /l/27-5/60                       | M O H L -
             GET  /l/{set}/{tray}/code.svg        | /l/27-5/60/code.svg              | M O H L -
+            GET  /lamp                           | /lamp                            | M O H - -
+            GET  /lamp-worker.js                 | /lamp-worker.js                  | M O H L N
+            GET  /lamp.webmanifest               | /lamp.webmanifest                | M O H L N
+            GET  /api/lamp/round                 | /api/lamp/round                  | M O H - -
+            POST /api/lamp/entries               | /api/lamp/entries                | M O H - -
+            POST /api/lamp/holding               | /api/lamp/holding                | M O H - -
             GET  /notes                          | /notes                           | M O H - -
             GET  /notes/{kind}                   | /notes/looked                    | M O H - -
             GET  /notes/{kind}                   | /notes/farm-habits               | M O - - -
@@ -64,13 +72,6 @@ final class RoleMatrixTest {
             GET  /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - -
             POST /entries/{id}/withdraw          | /entries/$HANDS/withdraw         | M O H - -
             POST /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - -
-            GET  /settings/people                | /settings/people                 | M O - - -
-            GET  /settings/people/new            | /settings/people/new             | M O - - -
-            POST /settings/people/new            | /settings/people/new             | M O - - -
-            GET  /settings/people/{buyer}/change | /settings/people/b-1/change      | M O - - -
-            POST /settings/people/{buyer}/change | /settings/people/b-1/change      | M O - - -
-            GET  /settings/people/{buyer}/erase  | /settings/people/b-1/erase       | M O - - -
-            POST /settings/people/{buyer}/erase  | /settings/people/b-1/erase       | M O - - -
             GET  /settings/devices               | /settings/devices                | M O - - -
             POST /settings/devices/code          | /settings/devices/code           | M O - - -
             POST /settings/devices/{device}/role | /settings/devices/none/role      | M O - - -
@@ -78,13 +79,13 @@ final class RoleMatrixTest {
             GET  /settings/devices/sheet         | /settings/devices/sheet          | M O - - -
             GET  /settings/passphrase            | /settings/passphrase             | M - - - -
             POST /settings/passphrase            | /settings/passphrase             | M - - - -
-            GET  /settings/people                | /settings/people                 | M O - - -
-            GET  /settings/people/new            | /settings/people/new             | M O - - -
-            POST /settings/people/new            | /settings/people/new             | M O - - -
-            GET  /settings/people/{buyer}/change | /settings/people/none/change     | M O - - -
-            POST /settings/people/{buyer}/change | /settings/people/none/change     | M O - - -
-            GET  /settings/people/{buyer}/erase  | /settings/people/none/erase      | M O - - -
-            POST /settings/people/{buyer}/erase  | /settings/people/none/erase      | M O - - -
+            GET  /settings/people                     | /settings/people                 | M O - - -
+            GET  /settings/people/new                 | /settings/people/new             | M O - - -
+            POST /settings/people/new                 | /settings/people/new             | M O - - -
+            GET  /settings/people/{buyer}/change      | /settings/people/b-1/change      | M O - - -
+            POST /settings/people/{buyer}/change      | /settings/people/b-1/change      | M O - - -
+            GET  /settings/people/{buyer}/erase       | /settings/people/b-1/erase       | M O - - -
+            POST /settings/people/{buyer}/erase       | /settings/people/b-1/erase       | M O - - -
             GET  /join                           | /join                            | M O H L N
             POST /join                           | /join                            | M O H L N
             GET  /sign-in                        | /sign-in                         | M O H L N
@@ -156,11 +157,28 @@ final class RoleMatrixTest {
 
     @Test
     void everyRoute_hasItsRow_andEveryRowItsRoute() {
-        var rows = Row.all().stream()
-                .map(row -> row.method() + " " + row.route())
-                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(Set.of(), withoutRow(farm.desk));
+        var gone = new TreeSet<>(routesOfRows());
+        gone.removeAll(farm.desk.routes().keySet());
+        assertEquals(Set.of(), gone);
+    }
 
-        assertEquals(new TreeSet<>(farm.desk.routes().keySet()), rows);
+    @Test
+    void route_thatIsAddedWithoutARow_isFound() {
+        Pages planted = routes -> routes.write("/api-of-somebody", May.ANYBODY, visit -> Answer.onward("/"));
+        try (var desk = Desk.open(new Setup(() -> "Larkfield", Locale.ENGLISH, 0, List.of(planted)))) {
+            assertEquals(Set.of("POST /api-of-somebody"), withoutRow(desk));
+        }
+    }
+
+    private static Set<String> withoutRow(Desk desk) {
+        var routes = new TreeSet<>(desk.routes().keySet());
+        routes.removeAll(routesOfRows());
+        return routes;
+    }
+
+    private static Set<String> routesOfRows() {
+        return Row.all().stream().map(row -> row.method() + " " + row.route()).collect(Collectors.toSet());
     }
 
     @Test

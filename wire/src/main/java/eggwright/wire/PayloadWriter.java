@@ -10,6 +10,7 @@ import eggwright.units.Humidity;
 import eggwright.units.Mass;
 import eggwright.units.Temperature;
 import java.io.IOException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
@@ -31,7 +32,7 @@ final class PayloadWriter {
         }
     }
 
-    private static void object(JsonGenerator out, Record record) throws IOException {
+    static void object(JsonGenerator out, Record record) throws IOException {
         out.writeStartObject();
         for (var field : RecordShape.of(record.getClass()).fields()) {
             var value = field.of(record);
@@ -46,6 +47,7 @@ final class PayloadWriter {
     private static void value(JsonGenerator out, Object value) throws IOException {
         switch (value) {
             case Integer number -> out.writeNumber(number);
+            case Double number -> out.writeNumber(number);
             case String text -> out.writeString(text);
             case Name name -> out.writeString(name.text());
             case Species species -> out.writeString(species.word());
@@ -62,6 +64,7 @@ final class PayloadWriter {
             case LocalDate day -> out.writeString(day.toString());
             case LocalTime hour -> out.writeString(hour.toString());
             case OffsetDateTime at -> out.writeString(at.toString());
+            case Instant at -> out.writeString(at.toString());
             case Temperature degrees -> out.writeString(degrees.toString());
             case Mass mass -> out.writeString(mass.toString());
             case Payload payload -> nested(out, payload);

@@ -14,8 +14,9 @@ import java.util.function.Function;
  * version more for each step. A step is never changed once released: files of its version lie on farms.
  */
 final class Upcasts {
-    private static final Map<String, List<Function<ObjectNode, ObjectNode>>> STEPS =
-            Map.of("looked", List.of(Upcasts::lookWithTreatment));
+    private static final Map<String, List<Function<ObjectNode, ObjectNode>>> STEPS = Map.of(
+            "looked", List.of(Upcasts::lookWithTreatment, Upcasts::lookWithPlaces),
+            "farm-habits", List.of(Upcasts::habitsWithTrays));
 
     private Upcasts() {}
 
@@ -67,6 +68,16 @@ final class Upcasts {
             look.put("removed_unsorted", 0);
         }
         look.remove("removed");
+        return look;
+    }
+
+    /** Version 2 may say how a tray is laid out and how long it may be out; version 1 said neither. */
+    private static ObjectNode habitsWithTrays(ObjectNode habits) {
+        return habits;
+    }
+
+    /** Version 3 may say where in the tray eggs lay, and of which sort the look was; version 2 said neither. */
+    private static ObjectNode lookWithPlaces(ObjectNode look) {
         return look;
     }
 }

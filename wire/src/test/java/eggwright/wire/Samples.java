@@ -24,6 +24,7 @@ import eggwright.book.entry.IncidentKind;
 import eggwright.book.entry.IncidentNoted;
 import eggwright.book.entry.LoadPlaced;
 import eggwright.book.entry.LoadSet;
+import eggwright.book.entry.LookSort;
 import eggwright.book.entry.Looked;
 import eggwright.book.entry.Lot;
 import eggwright.book.entry.MachineAdded;
@@ -39,6 +40,7 @@ import eggwright.book.entry.PenChange;
 import eggwright.book.entry.PenChanged;
 import eggwright.book.entry.PenClosed;
 import eggwright.book.entry.PenOpened;
+import eggwright.book.entry.PlaceSeen;
 import eggwright.book.entry.Pull;
 import eggwright.book.entry.ReceivedFor;
 import eggwright.book.entry.RejectReason;
@@ -47,6 +49,7 @@ import eggwright.book.entry.Remarked;
 import eggwright.book.entry.Replaced;
 import eggwright.book.entry.RoundCheck;
 import eggwright.book.entry.Scope;
+import eggwright.book.entry.SecondLookAsked;
 import eggwright.book.entry.SpeciesOverridden;
 import eggwright.book.entry.TakenOff;
 import eggwright.book.entry.TransferOf;
@@ -133,7 +136,10 @@ final class Samples {
                         54,
                         List.of(new FindingCount(Finding.CLEAR, 5, 2, 3), FindingCount.left(Finding.LIVE, 48)),
                         1,
-                        12),
+                        12,
+                        List.of(new PlaceSeen(3, Finding.CLEAR), new PlaceSeen(9, Finding.WRONG_END_UP)),
+                        LookSort.SECOND_BLIND),
+                new SecondLookAsked(SET, List.of(TRAY, new TrayName("9")), new PersonName("Linnet")),
                 new EggsMoved(SET, TRAY, PEN, 20, SET, new TrayName("9"), SETTER, SHELF),
                 new LoadPlaced(SET, TRAY, SETTER, SHELF, "right"),
                 new Weighed(SET, TRAY, WeighedWhat.WHOLE_TRAY, Mass.parse("2.15kg"), Mass.parse("14.5oz"), 54),
@@ -164,7 +170,9 @@ final class Samples {
                         LocalTime.of(18, 0),
                         List.of(8, 21),
                         List.of(LocalTime.of(7, 0), LocalTime.of(19, 30)),
-                        null),
+                        null,
+                        List.of(7, 8, 7, 8),
+                        25),
                 new SpeciesOverridden(SPECIES, "transfer_day", "22"),
                 new Remarked(Scope.ofPen(SET, PEN), "Shells are thin this week"),
                 new Replaced(

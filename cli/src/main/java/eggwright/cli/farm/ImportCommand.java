@@ -30,13 +30,14 @@ import picocli.CommandLine.Model.CommandSpec;
 final class ImportCommand {
     private static final String SEASON = "season";
     private static final String BOOK = "book";
+    private static final String LAMP = "lamp";
 
     private ImportCommand() {}
 
     static CommandSpec spec() {
         return FarmCommand.of(
                 "import",
-                "Reads a file into the book, all or nothing: a season from a spreadsheet, or a whole book that export wrote.",
+                "Reads a file into the book, all or nothing: a season from a spreadsheet, a whole book that export wrote, or what a phone at the lamp saved.",
                 "eggwright import season last-year.csv --data farm",
                 ImportCommand::run,
                 List.of(FarmCommand.option("who", "NAME", "who imports it; import where not given")),
@@ -48,9 +49,12 @@ final class ImportCommand {
         if (command.word(0).equals(BOOK)) {
             return BookImport.run(command, Path.of(command.word(1)));
         }
+        if (command.word(0).equals(LAMP)) {
+            return LampImport.run(command, Path.of(command.word(1)));
+        }
         if (!command.word(0).equals(SEASON)) {
             throw FarmCommands.refused("\"" + command.word(0)
-                    + "\" is not a kind of file that can be imported. Nothing was done. Write season or book.");
+                    + "\" is not a kind of file that can be imported. Nothing was done. Write season, book or lamp.");
         }
         return switch (TableReader.read(Path.of(command.word(1)))) {
             case TableRead.Refused(var problems, int beyond) -> refused(command, problems, beyond);

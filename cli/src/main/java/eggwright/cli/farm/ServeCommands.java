@@ -25,6 +25,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -35,6 +37,10 @@ final class ServeCommands {
             FarmCommand.option("port", "PORT", "0 for any free one; 4747 where not given");
 
     private static final Duration LONGEST_CLOSING = Duration.ofSeconds(5);
+
+    /** The server tells of its parts at length when it starts, and would bury the few lines that a person needs. */
+    private static final List<Logger> WORDY =
+            List.of(Logger.getLogger("io.javalin"), Logger.getLogger("org.eclipse.jetty"));
 
     private ServeCommands() {}
 
@@ -131,6 +137,7 @@ final class ServeCommands {
                         devices,
                         lan.<Reach>map(Reach.Network::new).orElseGet(Reach.ThisMachine::new),
                         new TodayKeeper(data, store)::look));
+        WORDY.forEach(one -> one.setLevel(Level.WARNING));
         try (var desk = Desk.open(setup)) {
             command.out().println("The desk is open at " + desk.address());
             if (lan.isPresent()) {

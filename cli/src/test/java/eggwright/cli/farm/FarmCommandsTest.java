@@ -94,6 +94,30 @@ class FarmCommandsTest {
         assertFalse(java.nio.file.Files.exists(Path.of(data)), "no folder is made for a file that is refused");
     }
 
+    /** What a phone saved because its desk was gone: into a new folder, and again, and with a line that is none. */
+    @Test
+    void phonesFile_isImported_onceHoweverOften_andWholeOrNotAtAll() throws Exception {
+        var entry =
+                """
+                {"id":"01976b2e-7c00-7000-8000-000000000001","farm":"f-1","kind":"looked","happened":"2027-04-13T19:00-05:00",\
+                "noted":"2027-04-13T19:00-05:00","who":"Wren","device":"phone","origin":"noted","payload_version":3,\
+                "payload":{"scope":{"set":"14","tray":"7"},"findings":[],"removed_unsorted":0}}
+                """;
+        var file = folder.resolve("lamp.jsonl");
+        java.nio.file.Files.writeString(file, entry);
+        var data = folder.resolve("new").toString();
+        assertEquals(0, run("import", "lamp", file.toString(), "--json", "--data", data));
+        assertEquals("{\"new_entries\":1,\"known_entries\":0}", said().strip());
+        assertEquals(0, run("import", "lamp", file.toString(), "--json", "--data", data));
+        assertEquals("{\"new_entries\":0,\"known_entries\":1}", said().strip());
+
+        java.nio.file.Files.writeString(file, entry.replace("000001", "000002") + "torn off her");
+        assertEquals(2, run("import", "lamp", file.toString(), "--data", data));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("line 2"), err.toString(StandardCharsets.UTF_8));
+        assertEquals(0, run("export", "--data", data));
+        assertEquals(1, said().lines().filter(l -> l.contains("\"looked\"")).count());
+    }
+
     @Test
     void unknownDimension_isRefused() {
         assertEquals(2, run("report", "--by", "colour", "--data", folder.toString()));

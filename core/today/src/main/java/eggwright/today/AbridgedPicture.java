@@ -11,6 +11,7 @@ import eggwright.book.picture.LookTaken;
 import eggwright.book.picture.MachinePicture;
 import eggwright.book.picture.Parcel;
 import eggwright.book.picture.Picture;
+import eggwright.book.picture.SecondLooks;
 import eggwright.book.picture.SetPicture;
 import eggwright.book.picture.ShelfPicture;
 import java.time.Duration;
@@ -128,6 +129,7 @@ public record AbridgedPicture(Instant from, Picture picture) {
                 load.phase(),
                 places.isEmpty() ? places : List.of(places.getLast()),
                 looks,
+                SecondLooks.NONE,
                 List.of(),
                 load.transferredAt(),
                 new TreeMap<>());

@@ -135,6 +135,12 @@ final class Farmhouse {
         return new Looked(Scope.ofLoad(set(set), tray(tray)), null, null, List.of(findings), 0, null);
     }
 
+    /** A second, blind look that found nothing. */
+    static Looked blind(String set, int tray) {
+        return new Looked(
+                Scope.ofLoad(set(set), tray(tray)), null, null, List.of(), 0, null, List.of(), LookSort.SECOND_BLIND);
+    }
+
     static Transferred transfer(@Nullable MachineName hatcher, String set, int... trays) {
         return new Transferred(
                 hatcher,

@@ -8,8 +8,11 @@ import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,7 +23,7 @@ import java.util.zip.GZIPOutputStream;
  *
  * <p>A file is served as {@code /assets/css/base.3f9c01a27b.css}: the name holds the first ten hex digits of the
  * SHA-256 of what is served, so it may be kept for ever and is new when its content is. {@code url("../font/…")} in a
- * style sheet is rewritten to such a name.
+ * style sheet and {@code from './…'} in a script are rewritten to such names.
  */
 public final class Assets {
     /** Where assets live in the desk's addresses. */
@@ -29,6 +32,9 @@ public final class Assets {
     private static final int HASH_DIGITS = 10;
     private static final Pattern NAME = Pattern.compile("[a-z]+/[A-Za-z0-9-]+\\.[a-z0-9]+");
     private static final Pattern HASHED_NAME = Pattern.compile("([a-z]+/[A-Za-z0-9-]+)\\.[0-9a-f]{10}(\\.[a-z0-9]+)");
+    private static final Pattern IMPORT_IN_JS = Pattern.compile("(from\\s*)'(\\.{1,2})/([A-Za-z0-9/-]+\\.js)'");
+    private static final Pattern HASHED_URL =
+            Pattern.compile("[\"'(]/assets/([a-z]+/[A-Za-z0-9-]+)\\.[0-9a-f]{10}(\\.[a-z0-9]+)");
     private static final Pattern URL_IN_CSS = Pattern.compile("url\\(\"\\.\\./([^\"]+)\"\\)");
     private static final Map<String, String> TYPES = Map.of(
             "css", "text/css; charset=utf-8",
@@ -98,7 +104,11 @@ public final class Assets {
             }
             var dot = name.lastIndexOf('.');
             var kind = name.substring(dot + 1);
-            var bytes = kind.equals("css") ? withHashedUrls(in.readAllBytes()) : in.readAllBytes();
+            var bytes = switch (kind) {
+                case "css" -> withHashedUrls(in.readAllBytes());
+                case "js" -> withHashedImports(in.readAllBytes(), name.substring(0, name.indexOf('/') + 1));
+                default -> in.readAllBytes();
+            };
             var url = ROOT + name.substring(0, dot) + "." + hash(bytes) + "." + kind;
             var type = TYPES.getOrDefault(kind, "application/octet-stream");
             return Optional.of(new Named(url, new Asset(type, bytes, packed(bytes))));
@@ -112,6 +122,35 @@ public final class Assets {
                 .matcher(new String(css, UTF_8))
                 .replaceAll(m -> Matcher.quoteReplacement("url(\"" + url(m.group(1)) + "\")"))
                 .getBytes(UTF_8);
+    }
+
+    /** Modules import each other by their plain names; a browser has to ask for the hashed ones. */
+    private byte[] withHashedImports(byte[] js, String folder) {
+        return IMPORT_IN_JS
+                .matcher(new String(js, UTF_8))
+                .replaceAll(m -> Matcher.quoteReplacement(
+                        m.group(1) + "'" + url(m.group(2).equals(".") ? folder + m.group(3) : m.group(3)) + "'"))
+                .getBytes(UTF_8);
+    }
+
+    /** The addresses of a file and of all that it draws in after it, as a kept page needs them. */
+    public List<String> withAllItNeeds(String name) {
+        var found = new LinkedHashSet<String>();
+        gather(name, found);
+        return List.copyOf(found);
+    }
+
+    private void gather(String name, Set<String> found) {
+        var asset = find(name).orElseThrow(() -> new IllegalArgumentException("There is no asset " + name));
+        if (found.add(asset.url())) {
+            var text = new String(asset.asset().plain(), UTF_8);
+            HASHED_URL
+                    .matcher(text)
+                    .results()
+                    .map(m -> m.group(1) + m.group(2))
+                    .distinct()
+                    .forEach(needed -> gather(needed, found));
+        }
     }
 
     private static String hash(byte[] bytes) {

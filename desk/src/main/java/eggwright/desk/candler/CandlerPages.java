@@ -8,15 +8,20 @@ import eggwright.desk.live.LiveBook;
 import eggwright.desk.live.WorkedOut;
 import eggwright.desk.who.May;
 import eggwright.rates.candler.CandlerReport;
+import eggwright.rates.candler.blind.BlindLooks;
+import eggwright.rates.candler.blind.TwoPeople;
 import eggwright.today.schedule.FarmProfiles;
-import java.util.Set;
+import java.util.List;
 
 /** Shows what opened eggs tell of each person at the lamp; nothing is written here. */
 public final class CandlerPages implements Pages {
     /** Where the page is. */
     public static final String PATH = "/candlers";
 
-    private final WorkedOut<CandlerReport> report;
+    private final WorkedOut<Both> report;
+
+    /** What opened eggs tell of each, and what blind looks tell of two. */
+    private record Both(CandlerReport each, List<TwoPeople> two) {}
 
     public CandlerPages(LiveBook book) {
         report = new WorkedOut<>(
@@ -24,7 +29,10 @@ public final class CandlerPages implements Pages {
                 now -> book.ask(ledger -> {
                     var picture = ledger.picture();
                     var profiles = FarmProfiles.of(picture.farm());
-                    return CandlerReport.of(picture, ledger.inOrder(), Set.of(), profiles::of);
+                    var entries = ledger.inOrder();
+                    return new Both(
+                            CandlerReport.of(picture, entries, BlindLooks.ids(picture), profiles::of),
+                            TwoPeople.of(BlindLooks.pairs(picture, entries)));
                 }));
     }
 
@@ -34,6 +42,13 @@ public final class CandlerPages implements Pages {
     }
 
     private Answer all(Visit visit) {
-        return Answer.page("candler/page.jte", new PeopleWorded(report.get(), visit.language()).page());
+        return Answer.page("candler/page.jte", page(visit));
+    }
+
+    private CandlersPage page(Visit visit) {
+        var both = report.get();
+        return new PeopleWorded(both.each(), visit.language())
+                .page()
+                .withPairs(new PairsWorded(visit.language()).pairs(both.two()));
     }
 }

@@ -3,10 +3,31 @@ package eggwright.desk.candler;
 import eggwright.desk.part.RateShown;
 import java.util.List;
 
-/** Everybody who noted a look, by name. */
-public record CandlersPage(List<Person> people) {
+/**
+ * Everybody who noted a look, by name.
+ *
+ * @param pairs how far two people agree whose looks were blind
+ */
+public record CandlersPage(List<Person> people, List<Pair> pairs) {
     public CandlersPage {
         people = List.copyOf(people);
+        pairs = List.copyOf(pairs);
+    }
+
+    CandlersPage withPairs(List<Pair> found) {
+        return new CandlersPage(people, found);
+    }
+
+    /**
+     * Two people.
+     *
+     * @param names of both
+     * @param facts what their blind looks tell
+     */
+    public record Pair(String names, List<Fact> facts) {
+        public Pair {
+            facts = List.copyOf(facts);
+        }
     }
 
     /**

@@ -30,7 +30,7 @@ final class PeopleWorded {
     }
 
     CandlersPage page() {
-        return new CandlersPage(report.people().stream().map(this::person).toList());
+        return new CandlersPage(report.people().stream().map(this::person).toList(), List.of());
     }
 
     private Person person(Candler candler) {

@@ -13,6 +13,7 @@ import eggwright.desk.device.ArrivalPages;
 import eggwright.desk.device.DevicePages;
 import eggwright.desk.joining.Devices;
 import eggwright.desk.joining.DevicesInMemory;
+import eggwright.desk.lamp.LampPages;
 import eggwright.desk.ledger.BookPages;
 import eggwright.desk.ledger.DoubtWords;
 import eggwright.desk.link.LinkPages;
@@ -111,6 +112,7 @@ public final class FarmDesk {
                         new PeoplePages(book, buyers),
                         new MachinePages(book),
                         new BookPages(book),
+                        new LampPages(book, LANGUAGE),
                         new LinkPages(book, company.reach()),
                         new ArrivalPages(company.devices()),
                         new DevicePages(company.devices(), company.reach(), farm, book::time)));

@@ -16,6 +16,8 @@ import java.util.Optional;
 import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * Who has joined. Whatever changes is in the book before it holds, and holds from the next request on.
@@ -40,6 +42,8 @@ public final class Devices {
     private static final Duration SEEN_TO = Duration.ofMinutes(5);
     private static final Duration COOKIE_RENEWED = Duration.ofDays(1);
     private static final int ID_BYTES = 8;
+
+    private static final Logger LOG = LoggerFactory.getLogger(Devices.class);
 
     private final DeviceBook book;
     private final InstantSource clock;
@@ -108,6 +112,16 @@ public final class Devices {
         byToken().put(device.tokenSha256(), device);
     }
 
+    /** When a device was seen is worth less than that it can go on: a full disk must not keep a phone from reading. */
+    private void keepSeen(Device device) {
+        byToken().put(device.tokenSha256(), device);
+        try {
+            book.keep(device);
+        } catch (RuntimeException notKept) {
+            LOG.warn("That {} was seen is not kept", device.name(), notKept);
+        }
+    }
+
     /** Who holds this token; nobody where it never was one, or its device is out. */
     public synchronized Known known(String token) {
         var device = byToken().get(Secrets.sha256(token));
@@ -117,7 +131,7 @@ public final class Devices {
         }
         var unseen = Duration.between(device.seen(), now);
         if (unseen.compareTo(SEEN_TO) >= 0) {
-            keep(device.seenAt(
+            keepSeen(device.seenAt(
                     now,
                     switch (device.way()) {
                         case CODE -> now.plus(STAYS_UNSEEN);

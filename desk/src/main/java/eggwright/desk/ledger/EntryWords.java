@@ -33,6 +33,8 @@ public final class EntryWords {
             case EggsCounted it -> say("eggs-counted", pen(it.pen()), it.eggs());
             case EggsSet it -> say("eggs-set", it.set(), it.loads().size(), it.eggs());
             case Looked it -> say("looked", scope(it.scope()), findings(it));
+            case SecondLookAsked it ->
+                say("second-look-asked", it.set(), it.trays().size());
             case EggsMoved it ->
                 say("eggs-moved", it.fromSet(), it.fromTray(), it.toSet(), it.toTray(), eggs(it.eggs()));
             case LoadPlaced it -> say("load-placed", it.set(), it.tray(), place(it.machine(), it.section()));

@@ -2,6 +2,7 @@ package eggwright.desk.link;
 
 import eggwright.book.name.SetName;
 import eggwright.book.name.TrayName;
+import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadPicture;
 import eggwright.book.picture.LoadRef;
 import eggwright.book.picture.SetPicture;
@@ -50,7 +51,7 @@ public final class LinkPages implements Pages {
     private Answer tray(Visit visit) {
         return named(visit.at("tray"), TrayName::new)
                 .flatMap(this::inItNow)
-                .map(load -> page(load.ref()))
+                .map(load -> page(load, visit))
                 .orElseGet(() -> Answer.notThere(words(visit).say("tray.empty", visit.at("tray"))));
     }
 
@@ -69,16 +70,17 @@ public final class LinkPages implements Pages {
 
     private Answer load(Visit visit) {
         return ref(visit)
-                .filter(ref -> book.picture()
-                        .set(ref.set())
-                        .flatMap(set -> set.load(ref.tray()))
-                        .isPresent())
-                .map(LinkPages::page)
+                .flatMap(ref -> book.picture().set(ref.set()).flatMap(set -> set.load(ref.tray())))
+                .map(load -> page(load, visit))
                 .orElseGet(() -> Answer.notThere(words(visit).say("load.none", visit.at("tray"), visit.at("set"))));
     }
 
-    private static Answer page(LoadRef ref) {
-        return Answer.onward("/sets/" + encoded(ref.set().text()));
+    /** To the lamp, where the tray can be candled by whoever may; else to the page of its set. */
+    private static Answer page(LoadPicture load, Visit visit) {
+        var set = encoded(load.ref().set().text());
+        return load.phase() == LoadPhase.IN_SETTER && May.NOTE.lets(visit.visitor())
+                ? Answer.onward("/lamp#" + set + "/" + encoded(load.ref().tray().text()))
+                : Answer.onward("/sets/" + set);
     }
 
     private Answer trayCode(Visit visit) {

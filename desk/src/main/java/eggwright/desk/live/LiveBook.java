@@ -6,6 +6,7 @@ import eggwright.book.entry.Payload;
 import eggwright.book.fold.Ledger;
 import eggwright.book.name.DeviceName;
 import eggwright.book.name.EntryId;
+import eggwright.book.name.FarmId;
 import eggwright.book.name.PersonName;
 import eggwright.book.picture.Picture;
 import eggwright.book.store.EntryStore;
@@ -67,6 +68,11 @@ public final class LiveBook {
         this.random = random;
         this.ledger = Ledger.of(store.all());
         this.now = new Now(ledger.picture(), ledger.size());
+    }
+
+    /** Whose book this is. */
+    public FarmId farm() {
+        return store.farm();
     }
 
     /** Has each picture from now on shown to somebody who is quick to look, beginning with the one of this moment. */

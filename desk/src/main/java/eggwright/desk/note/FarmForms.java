@@ -96,26 +96,33 @@ final class FarmForms {
                         asks.text("set_hour").optional(),
                         asks.text("candling_days").optional(),
                         asks.text("rounds").optional(),
-                        asks.text("work_hour").optional()),
+                        asks.text("work_hour").optional(),
+                        asks.text("tray_rows").optional(),
+                        asks.whole("minutes_limit", "minutes").optional()),
                 r -> new HabitsNoted(
                         absent(r, "farm_name"),
                         absent(r, "time_zone"),
                         r.isEmpty("set_weekday") ? null : r.choice("set_weekday", DayOfWeek.class),
                         r.hourOrNone("set_hour"),
-                        days(r),
+                        numbers(r, "candling_days"),
                         r.isEmpty("rounds") ? null : hours(r),
-                        r.hourOrNone("work_hour")),
+                        r.hourOrNone("work_hour"),
+                        numbers(r, "tray_rows"),
+                        r.wholeOrNone("minutes_limit")),
                 it -> {
                     var weekday = it.setWeekday();
                     var days = it.candlingDays();
                     var rounds = it.rounds();
+                    var rows = it.trayRows();
                     var written = new Written()
                             .text("farm_name", it.farmName())
                             .text("time_zone", it.timeZone())
                             .hour("set_hour", it.setHour())
                             .text("candling_days", days == null ? "" : days.isEmpty() ? NEVER : joined(days))
                             .text("rounds", rounds == null ? "" : joined(rounds))
-                            .hour("work_hour", it.workHour());
+                            .hour("work_hour", it.workHour())
+                            .text("tray_rows", rows == null ? "" : rows.isEmpty() ? NEVER : joined(rows))
+                            .whole("minutes_limit", it.minutesOut());
                     return weekday == null ? written.text("set_weekday", "") : written.choice("set_weekday", weekday);
                 });
     }
@@ -128,16 +135,16 @@ final class FarmForms {
         return r.isEmpty(name) ? null : r.text(name);
     }
 
-    private static @Nullable List<Integer> days(FormReader r) {
-        if (r.isEmpty("candling_days")) {
+    private static @Nullable List<Integer> numbers(FormReader r, String name) {
+        if (r.isEmpty(name)) {
             return null;
         }
         var days = new ArrayList<Integer>();
-        for (var part : BETWEEN.split(r.text("candling_days"), -1)) {
+        for (var part : BETWEEN.split(r.text(name), -1)) {
             if (part.matches("\\d{1,2}")) {
                 days.add(Integer.valueOf(part));
             } else if (!part.isEmpty() && !part.equalsIgnoreCase(NEVER)) {
-                r.mend("candling_days", "habits.days", part);
+                r.mend(name, "habits." + name, part);
             }
         }
         return days;

@@ -2,18 +2,26 @@ package eggwright.desk.note;
 
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.FindingCount;
+import eggwright.book.entry.LookSort;
 import eggwright.book.entry.Looked;
+import eggwright.book.entry.PlaceSeen;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Field.Need;
 import eggwright.trade.caution.Place;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** A look at the lamp: what was seen, and what was treated otherwise than usual. */
 final class LookForm {
+    private static final Pattern PLACE = Pattern.compile("([1-9]\\d{0,3})\\s+(.+)");
+
     /** What is usually taken out as soon as it is seen. The others usually stay in. */
     private static final Set<Finding> USUALLY_OUT =
             EnumSet.of(Finding.CLEAR, Finding.BLOOD_RING, Finding.DEAD, Finding.CRACKED, Finding.ROT);
@@ -53,7 +61,9 @@ final class LookForm {
                 asks.known().pens(Need.OPTIONAL),
                 asks.eggs("counted_before").optional(),
                 asks.eggs("looked_at").optional(),
-                asks.whole("minutes_out", "minutes").optional()));
+                asks.whole("minutes_out", "minutes").optional(),
+                asks.text("seen_at").optional(),
+                asks.list("look_sort", LookSort.class)));
         return fields;
     }
 
@@ -91,7 +101,30 @@ final class LookForm {
                 r.wholeOrNone("counted_before"),
                 findings,
                 unsorted,
-                r.wholeOrNone("minutes_out"));
+                r.wholeOrNone("minutes_out"),
+                places(r),
+                r.isEmpty("look_sort") ? null : r.choice("look_sort", LookSort.class));
+    }
+
+    /** "3 clear, 9 blood ring": places in the tray, each with what its egg showed. */
+    private static List<PlaceSeen> places(FormReader r) {
+        var places = new ArrayList<PlaceSeen>();
+        for (var part : r.text("seen_at").split(",", -1)) {
+            var place = PLACE.matcher(part.strip());
+            var finding = place.matches() ? finding(place.group(2)) : Optional.<Finding>empty();
+            if (finding.isPresent()) {
+                places.add(new PlaceSeen(Integer.parseInt(place.group(1)), finding.get()));
+            } else if (!part.isBlank()) {
+                r.mend("seen_at", "look.places", part.strip());
+            }
+        }
+        return places;
+    }
+
+    private static Optional<Finding> finding(String words) {
+        return Arrays.stream(Finding.values())
+                .filter(f -> f.word().replace('_', ' ').equalsIgnoreCase(words.strip()))
+                .findFirst();
     }
 
     private static Written writeLook(Looked it) {
@@ -100,6 +133,15 @@ final class LookForm {
                 .whole("counted_before", it.countedBefore())
                 .whole("minutes_out", it.minutesOut())
                 .whole("removed_unsorted", it.removedUnsorted() == 0 ? null : it.removedUnsorted());
+        written.text(
+                "seen_at",
+                it.places().stream()
+                        .map(p -> p.place() + " " + p.finding().word().replace('_', ' '))
+                        .collect(Collectors.joining(", ")));
+        var sort = it.sort();
+        if (sort != null) {
+            written.choice("look_sort", sort);
+        }
         int row = 0;
         for (var count : it.findings()) {
             written.whole("seen_" + count.finding().word(), count.seen());

@@ -4,6 +4,8 @@ import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The texts of one feature in one language, from the {@code messages.properties} in its package.
@@ -43,6 +45,17 @@ public final class Words {
     public String say(String key, Object... arguments) {
         var text = texts.getString(key);
         return arguments.length == 0 ? text : new MessageFormat(text, language).format(arguments);
+    }
+
+    /** All texts whose keys begin so, as written, under what follows in their keys. */
+    public SortedMap<String, String> all(String prefix) {
+        var found = new TreeMap<String, String>();
+        for (var key : texts.keySet()) {
+            if (key.startsWith(prefix)) {
+                found.put(key.substring(prefix.length()), texts.getString(key));
+            }
+        }
+        return found;
     }
 
     /** Whether there is such a text. */

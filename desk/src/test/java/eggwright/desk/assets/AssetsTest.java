@@ -28,7 +28,7 @@ final class AssetsTest {
 
     @Test
     void gzip_unpacksToTheSame_andIsLeftOutWhereItSavesNothing() throws IOException {
-        var css = assets.served(name("css/base.css")).orElseThrow();
+        var css = assets.served(name("css/tokens.css")).orElseThrow();
         try (var in = new GZIPInputStream(new ByteArrayInputStream(css.gzip()))) {
             assertArrayEquals(css.plain(), in.readAllBytes());
         }
@@ -38,14 +38,14 @@ final class AssetsTest {
 
     @Test
     void styleSheet_asksForTheTypeface_underItsHashedName() {
-        var css = new String(assets.served(name("css/base.css")).orElseThrow().plain(), UTF_8);
+        var css = new String(assets.served(name("css/tokens.css")).orElseThrow().plain(), UTF_8);
 
         assertTrue(css.contains("url(\"" + assets.url("font/atkinson-next.woff2") + "\")"), css.substring(0, 400));
     }
 
     @Test
     void nothingElse_isServed() {
-        assertTrue(assets.served("css/base.css").isEmpty());
+        assertTrue(assets.served("css/tokens.css").isEmpty());
         assertTrue(assets.served("css/base.0123456789.css").isEmpty());
         assertTrue(assets.served("../messages.0123456789.properties").isEmpty());
         assertThrows(IllegalArgumentException.class, () -> assets.url("css/none.css"));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.ConsoleMessage;
 import com.microsoft.playwright.Page;
@@ -114,6 +115,19 @@ public final class BrowserStation {
             page.onPageError(said::add);
             work.accept(page);
             assertEquals(List.of(), said, "what the browser complained of");
+        }
+    }
+
+    /** A phone with fingers, whose pages share what the phone keeps; nothing is held against its console. */
+    public static void withPhone(Consumer<BrowserContext> work) {
+        var options = new Browser.NewContextOptions()
+                .setViewportSize(Screen.PHONE.width, Screen.PHONE.height)
+                .setColorScheme(ColorScheme.LIGHT)
+                .setDeviceScaleFactor(2)
+                .setHasTouch(true)
+                .setIsMobile(true);
+        try (var context = browser().newContext(options)) {
+            work.accept(context);
         }
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.name.DeviceName;
@@ -220,6 +221,29 @@ final class DevicesTest {
         assertInstanceOf(Visitor.Joined.class, devices.known(phone.token()).visitor());
         now = now.plus(Duration.ofDays(400));
         assertEquals(new Visitor.Nobody(), devices.known(phone.token()).visitor());
+    }
+
+    @Test
+    void device_goesOn_whenTheDiskIsFull_butNoneCanJoin() {
+        var full = new DevicesInMemory() {
+            private boolean isFull;
+
+            @Override
+            public synchronized void keep(Device device) {
+                if (isFull) {
+                    throw new IllegalStateException("no space left");
+                }
+                super.keep(device);
+            }
+        };
+        devices = new Devices(full, clock, new SplittableRandom(3));
+        var phone = in(devices.join(code(Role.HAND), PHONE, "192.0.2.7"));
+        full.isFull = true;
+        now = now.plus(Duration.ofHours(1));
+
+        assertInstanceOf(Visitor.Joined.class, devices.known(phone.token()).visitor());
+        var code = code(Role.HAND);
+        assertThrows(IllegalStateException.class, () -> devices.join(code, PHONE, "192.0.2.8"));
     }
 
     @Test

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param candlingDays days of incubation on which trays are candled; empty: never
  * @param rounds local hours of the daily rounds
  * @param workHour local hour at which candling and transfer are done
+ * @param trayRows how many eggs lie in each row of a tray, from the front; empty: trays are not told by place
+ * @param minutesOut for how many minutes a tray may be out of the heat
  */
 public record HabitsNoted(
         @Nullable String farmName,
@@ -25,7 +27,9 @@ public record HabitsNoted(
         @Nullable LocalTime setHour,
         @Nullable List<Integer> candlingDays,
         @Nullable List<LocalTime> rounds,
-        @Nullable LocalTime workHour)
+        @Nullable LocalTime workHour,
+        @Nullable List<Integer> trayRows,
+        @Nullable Integer minutesOut)
         implements Payload {
     public HabitsNoted {
         if (farmName != null) {
@@ -46,5 +50,26 @@ public record HabitsNoted(
             }
         }
         rounds = rounds == null ? null : List.copyOf(rounds);
+        if (trayRows != null) {
+            trayRows = List.copyOf(trayRows);
+            for (int eggs : trayRows) {
+                OutOfRange.check("Eggs in a row of the tray", eggs, 1, 60, "eggs");
+            }
+        }
+        if (minutesOut != null) {
+            OutOfRange.check("Minutes out of the heat", minutesOut, 1, 240, "minutes");
+        }
+    }
+
+    /** Says nothing of trays and of the time out of the heat. */
+    public HabitsNoted(
+            @Nullable String farmName,
+            @Nullable String timeZone,
+            @Nullable DayOfWeek setWeekday,
+            @Nullable LocalTime setHour,
+            @Nullable List<Integer> candlingDays,
+            @Nullable List<LocalTime> rounds,
+            @Nullable LocalTime workHour) {
+        this(farmName, timeZone, setWeekday, setHour, candlingDays, rounds, workHour, null, null);
     }
 }

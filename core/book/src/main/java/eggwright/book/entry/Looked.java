@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param countedBefore eggs counted in the tray before starting; absent where the book was believed
  * @param removedUnsorted taken out without naming why
  * @param minutesOut how long the tray was out of the heat; absent where not timed
+ * @param places where in the tray eggs with a finding lay, as far as they were marked
+ * @param sort absent for the usual look
  */
 public record Looked(
         Scope scope,
@@ -17,10 +19,13 @@ public record Looked(
         @Nullable Integer countedBefore,
         List<FindingCount> findings,
         int removedUnsorted,
-        @Nullable Integer minutesOut)
+        @Nullable Integer minutesOut,
+        List<PlaceSeen> places,
+        @Nullable LookSort sort)
         implements Payload {
     public Looked {
         findings = List.copyOf(findings);
+        places = List.copyOf(places);
         Checks.count("Removed, not sorted", removedUnsorted);
         if (lookedAt != null) {
             Checks.count("Looked at", lookedAt);
@@ -31,6 +36,17 @@ public record Looked(
         if (minutesOut != null) {
             Checks.count("Minutes out", minutesOut);
         }
+    }
+
+    /** A usual look, no places marked. */
+    public Looked(
+            Scope scope,
+            @Nullable Integer lookedAt,
+            @Nullable Integer countedBefore,
+            List<FindingCount> findings,
+            int removedUnsorted,
+            @Nullable Integer minutesOut) {
+        this(scope, lookedAt, countedBefore, findings, removedUnsorted, minutesOut, List.of(), null);
     }
 
     /** Eggs that showed a finding. */

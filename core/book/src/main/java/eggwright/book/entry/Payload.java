@@ -17,6 +17,7 @@ public sealed interface Payload
                 EggsCounted,
                 EggsSet,
                 Looked,
+                SecondLookAsked,
                 EggsMoved,
                 LoadPlaced,
                 Weighed,
@@ -55,6 +56,7 @@ public sealed interface Payload
             case EggsCounted it -> "eggs-counted";
             case EggsSet it -> "eggs-set";
             case Looked it -> "looked";
+            case SecondLookAsked it -> "second-look-asked";
             case EggsMoved it -> "eggs-moved";
             case LoadPlaced it -> "load-placed";
             case Weighed it -> "weighed";

@@ -21,6 +21,7 @@ public final class PayloadKinds {
             Map.entry("eggs-counted", EggsCounted.class),
             Map.entry("eggs-set", EggsSet.class),
             Map.entry("looked", Looked.class),
+            Map.entry("second-look-asked", SecondLookAsked.class),
             Map.entry("eggs-moved", EggsMoved.class),
             Map.entry("load-placed", LoadPlaced.class),
             Map.entry("weighed", Weighed.class),

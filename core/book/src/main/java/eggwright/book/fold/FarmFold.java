@@ -75,6 +75,8 @@ final class FarmFold implements PartFold<FarmPicture> {
                 it.setHour() == null ? was.setHour() : it.setHour(),
                 it.candlingDays() == null ? was.candlingDays() : it.candlingDays(),
                 it.rounds() == null ? was.rounds() : it.rounds(),
-                it.workHour() == null ? was.workHour() : it.workHour());
+                it.workHour() == null ? was.workHour() : it.workHour(),
+                it.trayRows() == null ? was.trayRows() : it.trayRows(),
+                it.minutesOut() == null ? was.minutesOut() : it.minutesOut());
     }
 }

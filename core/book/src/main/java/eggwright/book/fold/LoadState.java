@@ -7,6 +7,7 @@ import eggwright.book.picture.LoadRef;
 import eggwright.book.picture.LookTaken;
 import eggwright.book.picture.Parcel;
 import eggwright.book.picture.Place;
+import eggwright.book.picture.SecondLook;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,6 +26,8 @@ final class LoadState {
     final List<Parcel> parcels = new ArrayList<>();
     final List<Place> places = new ArrayList<>();
     final List<LookTaken> looks = new ArrayList<>();
+    final List<SecondLook> secondLooksAsked = new ArrayList<>();
+    final List<LookTaken> secondLooksTaken = new ArrayList<>();
     final SortedSet<BasketName> baskets = new TreeSet<>();
     final SortedMap<EntryId, Weighed> weighings = new TreeMap<>();
 

@@ -6,9 +6,11 @@ import eggwright.book.entry.EggsSet;
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.LoadPlaced;
 import eggwright.book.entry.LoadSet;
+import eggwright.book.entry.LookSort;
 import eggwright.book.entry.Looked;
 import eggwright.book.entry.Pull;
 import eggwright.book.entry.Scope;
+import eggwright.book.entry.SecondLookAsked;
 import eggwright.book.entry.TakenOff;
 import eggwright.book.entry.TransferOf;
 import eggwright.book.entry.Transferred;
@@ -26,6 +28,7 @@ import eggwright.book.picture.Parcel;
 import eggwright.book.picture.ParcelId;
 import eggwright.book.picture.Parcels;
 import eggwright.book.picture.Place;
+import eggwright.book.picture.SecondLook;
 import eggwright.trade.BreakOutClass;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -82,6 +85,7 @@ final class SetFold {
         switch (entry.payload()) {
             case EggsSet it -> stories.mention(it.set(), entry);
             case Looked it -> look(entry, it);
+            case SecondLookAsked it -> askAgain(entry, it);
             case EggsMoved it -> move(entry, it);
             case LoadPlaced it -> place(entry, it);
             case Weighed it -> weigh(entry, it);
@@ -187,7 +191,8 @@ final class SetFold {
         int day = day(named.getFirst(), entry);
         int since = Math.max(0, Math.min(day, named.getFirst().lastLookDay()));
         for (var load : named) {
-            load.looks.add(new LookTaken(entry.id(), entry.at(), day, held, it));
+            var taken = new LookTaken(entry.id(), entry.at(), day, held, it);
+            (it.sort() == LookSort.SECOND_BLIND ? load.secondLooksTaken : load.looks).add(taken);
         }
         var counted = it.countedBefore();
         if (counted != null && (counted > held || counted < pools.least(meant))) {
@@ -201,7 +206,9 @@ final class SetFold {
         if (seen > most) {
             doubts.add(DiscrepancyKind.MORE_SEEN_THAN_IN, entry, about, seen, most);
         }
-        looks.addAll(Pools.lookedOver(meant, entry.id(), most, held));
+        if (it.sort() != LookSort.SECOND_BLIND) {
+            looks.addAll(Pools.lookedOver(meant, entry.id(), most, held));
+        }
         var leaving = new ArrayList<Pools.Leaving>();
         for (var count : it.findings()) {
             leaving.add(new Pools.Leaving(fate(count.finding()), count.takenOut()));
@@ -209,6 +216,14 @@ final class SetFold {
         leaving.add(new Pools.Leaving(Fate.REMOVED_UNSORTED, it.removedUnsorted()));
         for (var missing : pools.take(it.scope(), leaving, entry.id(), since, day)) {
             doubts.moreOutThanIn(entry, about, missing, held);
+        }
+    }
+
+    private void askAgain(Effective entry, SecondLookAsked it) {
+        for (var tray : it.trays()) {
+            for (var load : named(entry, Scope.ofLoad(it.set(), tray))) {
+                load.secondLooksAsked.add(new SecondLook(entry.id(), entry.at(), it.of()));
+            }
         }
     }
 

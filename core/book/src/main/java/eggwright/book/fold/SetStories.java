@@ -7,6 +7,7 @@ import eggwright.book.picture.EggAccount;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadPicture;
 import eggwright.book.picture.LoadRef;
+import eggwright.book.picture.SecondLooks;
 import eggwright.book.picture.SetPicture;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -100,6 +101,7 @@ final class SetStories {
                 phase,
                 load.places,
                 load.looks,
+                new SecondLooks(load.secondLooksAsked, load.secondLooksTaken),
                 List.copyOf(load.baskets),
                 load.transferredAt,
                 load.weighings);

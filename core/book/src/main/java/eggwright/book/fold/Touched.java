@@ -40,6 +40,7 @@ final class Touched {
             case EggsCounted it -> shelf(it.pen(), it.species());
             case EggsSet it -> set(it, origin);
             case Looked it -> scope(it.scope());
+            case SecondLookAsked it -> parts.add(new Part.Set(it.set()));
             case EggsMoved it -> {
                 parts.add(new Part.Set(it.fromSet()));
                 parts.add(new Part.Set(it.toSet()));

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param zone time zone of the farm; UTC until noted
  * @param setWeekday absent where no fixed day was noted
  * @param candlingDays absent: the custom of the species
+ * @param trayRows eggs in each row of a tray, from the front; empty where trays are not told by place
+ * @param minutesOut for how many minutes a tray may be out of the heat; absent: what the trade says
  */
 public record Habits(
         String farmName,
@@ -21,7 +23,9 @@ public record Habits(
         LocalTime setHour,
         @Nullable List<Integer> candlingDays,
         List<LocalTime> rounds,
-        LocalTime workHour) {
+        LocalTime workHour,
+        List<Integer> trayRows,
+        @Nullable Integer minutesOut) {
     /** Until the farm says otherwise: sets go in at 8, rounds at 7 and 19, work at the lamp at 19 (common practice, no source). */
     public static final Habits CUSTOM = new Habits(
             "",
@@ -30,11 +34,14 @@ public record Habits(
             LocalTime.of(8, 0),
             null,
             List.of(LocalTime.of(7, 0), LocalTime.of(19, 0)),
-            LocalTime.of(19, 0));
+            LocalTime.of(19, 0),
+            List.of(),
+            null);
 
     public Habits {
         candlingDays = candlingDays == null ? null : List.copyOf(candlingDays);
         rounds = List.copyOf(rounds);
+        trayRows = List.copyOf(trayRows);
     }
 
     public FarmClock clock() {

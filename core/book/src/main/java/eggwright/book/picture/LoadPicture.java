@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param eggsNow eggs in it now; absent where they were last counted together with other loads
  * @param places where it stood, in time order; the last is where it stands
  * @param looks every look that counted it, whole-set looks too, in time order
+ * @param secondLooks the blind ones, asked for and taken
  * @param baskets the hatcher baskets that its eggs went to
  * @param transferredAt when the first of it was transferred; absent where not yet
  * @param weighings by the entry that noted them, in time order
@@ -31,6 +32,7 @@ public record LoadPicture(
         LoadPhase phase,
         List<Place> places,
         List<LookTaken> looks,
+        SecondLooks secondLooks,
         List<BasketName> baskets,
         @Nullable Instant transferredAt,
         SortedMap<EntryId, Weighed> weighings) {

@@ -1,10 +1,8 @@
 package eggwright.today.rule;
 
-import eggwright.book.name.PenName;
 import eggwright.book.name.SetName;
-import eggwright.book.picture.LookTaken;
-import eggwright.today.schedule.FarmZone;
 import eggwright.today.schedule.LookDay;
+import eggwright.today.schedule.LooksTaken;
 import eggwright.today.schedule.SpeciesSchedule;
 import eggwright.today.task.Habit;
 import eggwright.today.task.NotLooked;
@@ -16,13 +14,9 @@ import eggwright.today.task.TrayCount;
 import eggwright.today.task.Where;
 import eggwright.trade.ProfileField;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.IntPredicate;
-import java.util.stream.Collectors;
 
 /**
  * Candling: due on its day, still possible for two more, then let go with a quiet line. It is done when the whole of
@@ -84,44 +78,11 @@ public final class LookRules {
     }
 
     private static boolean wasTaken(Tray tray, SpeciesSchedule dates, LookDay look) {
-        return isWhole(tray, looks(tray, dates, day -> day >= look.firstDay() && day <= look.lastDay()));
+        return LooksTaken.whole(tray.load(), dates, day -> day >= look.firstDay() && day <= look.lastDay());
     }
 
     private static boolean wasMissed(Standing standing, Tray tray, SpeciesSchedule dates, LookDay look) {
         return dates.dayOf(standing.today()) > look.lastDay()
-                && !isWhole(tray, looks(tray, dates, day -> day >= look.firstDay()));
-    }
-
-    private static List<LookTaken> looks(Tray tray, SpeciesSchedule dates, IntPredicate days) {
-        var zone = dates.set().getZone();
-        return tray.load().looks().stream()
-                .filter(l -> days.test(dates.dayOf(FarmZone.date(l.at(), zone))))
-                .toList();
-    }
-
-    /** All eggs at once, or in parts that add up, or pen after pen. */
-    private static boolean isWhole(Tray tray, List<LookTaken> looks) {
-        if (looks.stream().anyMatch(l -> l.look().scope().pen() == null && l.lookedAt() >= l.inTheLoad())) {
-            return true;
-        }
-        var parts = looks.stream()
-                .filter(l -> l.look().scope().pen() == null && l.look().scope().tray() != null)
-                .toList();
-        int most = parts.stream().mapToInt(LookTaken::inTheLoad).max().orElse(Integer.MAX_VALUE);
-        if (parts.stream().mapToInt(LookTaken::lookedAt).sum() >= most) {
-            return true;
-        }
-        var pens = tray.load().parcels().stream()
-                .map(p -> p.lot().pen())
-                .filter(Objects::nonNull)
-                .collect(Collectors.toSet());
-        var seen = new HashSet<PenName>();
-        for (var look : looks) {
-            var pen = look.look().scope().pen();
-            if (pen != null && look.lookedAt() >= look.inTheLoad()) {
-                seen.add(pen);
-            }
-        }
-        return !pens.isEmpty() && seen.containsAll(pens);
+                && !LooksTaken.whole(tray.load(), dates, day -> day >= look.firstDay());
     }
 }

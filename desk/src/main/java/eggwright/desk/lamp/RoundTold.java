@@ -1,0 +1,57 @@
+package eggwright.desk.lamp;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a phone takes into the dark room. Keys of the JSON follow the names here; the page's scripts read them.
+ *
+ * @param farm whose book this is
+ * @param device the name under which the phone notes
+ * @param now by the desk's clock
+ * @param limit how long a tray may be out of the heat
+ * @param others who has which tray, as far as the desk has heard
+ */
+record RoundTold(String farm, String device, Instant now, Limit limit, List<Tray> trays, List<Holding.Held> others) {
+    /**
+     * @param minutes out of the heat
+     * @param source where that comes from, in words
+     */
+    record Limit(int minutes, String source) {}
+
+    /**
+     * @param speciesName in the language of the page
+     * @param period days from set to hatch
+     * @param eggs absent where the book cannot say
+     * @param judging between which days the lamp can be trusted
+     * @param doubtful places at which the last look had doubtful eggs
+     * @param rows eggs in each row of the tray; empty where trays are not told by place
+     * @param sort absent for the usual look
+     */
+    record Tray(
+            String set,
+            String tray,
+            String species,
+            String speciesName,
+            double period,
+            @Nullable String machine,
+            @Nullable String section,
+            @Nullable String position,
+            LocalDate dayZero,
+            int day,
+            @Nullable Integer eggs,
+            List<Pen> pens,
+            List<Look> looks,
+            Judged judging,
+            List<Integer> doubtful,
+            List<Integer> rows,
+            @Nullable String sort) {}
+
+    record Pen(String pen, int eggs, @Nullable String mark) {}
+
+    record Look(int firstDay, int day, int lastDay) {}
+
+    record Judged(int from, int darkFrom, int until) {}
+}
