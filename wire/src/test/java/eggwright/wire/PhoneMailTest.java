@@ -10,11 +10,12 @@ import org.junit.jupiter.api.Test;
 
 /** What phones send. */
 class PhoneMailTest {
-    private static final String ENTRY = "{\\\"id\\\":\\\"01976b2e-7c00-7000-8000-000000000001\\\",\\\"farm\\\":\\\"f\\\","
-            + "\\\"kind\\\":\\\"looked\\\",\\\"happened\\\":\\\"2027-04-13T19:00-05:00\\\","
-            + "\\\"noted\\\":\\\"2027-04-13T19:00-05:00\\\",\\\"who\\\":\\\"Wren\\\",\\\"device\\\":\\\"phone\\\","
-            + "\\\"origin\\\":\\\"noted\\\",\\\"payload_version\\\":3,\\\"payload\\\":{\\\"scope\\\":{\\\"set\\\":\\\"14\\\"},"
-            + "\\\"findings\\\":[],\\\"removed_unsorted\\\":0}}";
+    private static final String ENTRY =
+            "{\\\"id\\\":\\\"01976b2e-7c00-7000-8000-000000000001\\\",\\\"farm\\\":\\\"f\\\","
+                    + "\\\"kind\\\":\\\"looked\\\",\\\"happened\\\":\\\"2027-04-13T19:00-05:00\\\","
+                    + "\\\"noted\\\":\\\"2027-04-13T19:00-05:00\\\",\\\"who\\\":\\\"Wren\\\",\\\"device\\\":\\\"phone\\\","
+                    + "\\\"origin\\\":\\\"noted\\\",\\\"payload_version\\\":3,\\\"payload\\\":{\\\"scope\\\":{\\\"set\\\":\\\"14\\\"},"
+                    + "\\\"findings\\\":[],\\\"removed_unsorted\\\":0}}";
 
     private static String mail(String entries) {
         return "{\"farm\":\"f\",\"sent_at\":1807920000123,\"entries\":[" + entries + "]}";
@@ -34,7 +35,12 @@ class PhoneMailTest {
     @Test
     void whatIsNoMail_isRefused_withItsField() {
         for (var wrong : new String[] {
-            "", "[]", "{}", "{\"farm\":\"f\",\"sent_at\":\"noon\",\"entries\":[]}", mail("7"), mail("").replace("f\"", "\"")
+            "",
+            "[]",
+            "{}",
+            "{\"farm\":\"f\",\"sent_at\":\"noon\",\"entries\":[]}",
+            mail("7"),
+            mail("").replace("f\"", "\"")
         }) {
             assertInstanceOf(PhoneMail.Mail.Malformed.class, PhoneMail.read(wrong), wrong);
         }

@@ -97,8 +97,7 @@ class FarmCommandsTest {
     /** What a phone saved because its desk was gone: into a new folder, and again, and with a line that is none. */
     @Test
     void phonesFile_isImported_onceHoweverOften_andWholeOrNotAtAll() throws Exception {
-        var entry =
-                """
+        var entry = """
                 {"id":"01976b2e-7c00-7000-8000-000000000001","farm":"f-1","kind":"looked","happened":"2027-04-13T19:00-05:00",\
                 "noted":"2027-04-13T19:00-05:00","who":"Wren","device":"phone","origin":"noted","payload_version":3,\
                 "payload":{"scope":{"set":"14","tray":"7"},"findings":[],"removed_unsorted":0}}

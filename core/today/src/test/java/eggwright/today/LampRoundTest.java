@@ -2,6 +2,7 @@ package eggwright.today;
 
 import static eggwright.today.Farmhouse.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.FindingCount;
@@ -9,6 +10,7 @@ import eggwright.book.entry.LoadSet;
 import eggwright.book.entry.Lot;
 import eggwright.book.entry.SecondLookAsked;
 import eggwright.book.name.PenName;
+import eggwright.book.picture.LoadPicture;
 import eggwright.today.lamp.Judging;
 import eggwright.today.lamp.Judging.Trust;
 import eggwright.today.lamp.LampRound;
@@ -33,17 +35,16 @@ class LampRoundTest {
     }
 
     private static Lot lot(@Nullable String pen, int eggs, @Nullable String mark) {
-        return new Lot(
-                pen == null ? null : new PenName(pen), Species.PHEASANT, null, null, eggs, mark, List.of());
+        return new Lot(pen == null ? null : new PenName(pen), Species.PHEASANT, null, null, eggs, mark, List.of());
     }
 
-    private void set(Lot... lots) {
+    private void putIn(Lot... lots) {
         farm.note(on("2027-04-05T08:00"), setting("14", new LoadSet(tray(7), SETTER, SHELF, null, List.of(lots))));
     }
 
     @Test
     void tray_isAsOldAsTheFarmsCalendarSays_andDueUntilItWasLookedAt() {
-        set(lot("4", 54, null));
+        putIn(lot("4", 54, null));
         var tray = only("2027-04-12T19:00");
         assertEquals(7, tray.day());
         assertEquals(54, tray.eggs());
@@ -56,14 +57,16 @@ class LampRoundTest {
 
     @Test
     void tray_thatWentOver_isNoMoreForTheLamp() {
-        set(lot("4", 54, null));
+        putIn(lot("4", 54, null));
         farm.note(on("2027-04-26T20:00"), transfer(HATCHER, "14", 7));
-        assertEquals(List.of(), LampRound.of(farm.picture(), farm.at(on("2027-04-27T08:00"))).trays());
+        assertEquals(
+                List.of(),
+                LampRound.of(farm.picture(), farm.at(on("2027-04-27T08:00"))).trays());
     }
 
     @Test
     void pens_areTold_whereEveryEggOfTheTrayCanBeToldApart() {
-        set(lot("4", 30, "blue dot"), lot("9", 24, "cross"));
+        putIn(lot("4", 30, "blue dot"), lot("9", 24, "cross"));
         assertEquals(
                 List.of("4 30 blue dot", "9 24 cross"),
                 only("2027-04-12T19:00").pens().stream()
@@ -73,7 +76,7 @@ class LampRoundTest {
 
     @Test
     void pens_areNotTold_whereSomeEggsLookAlike() {
-        set(lot("4", 30, "blue dot"), lot("9", 24, null));
+        putIn(lot("4", 30, "blue dot"), lot("9", 24, null));
         assertEquals(List.of(), only("2027-04-12T19:00").pens());
     }
 
@@ -91,18 +94,26 @@ class LampRoundTest {
         assertEquals(trust, Judging.of(SpeciesProfile.of(species)).on(day));
     }
 
+    private LoadPicture tray7() {
+        return farm.picture()
+                .set(Farmhouse.set("14"))
+                .flatMap(set -> set.load(tray(7)))
+                .orElseThrow();
+    }
+
     @Test
     void secondLook_isWanted_untilABlindLookWasTaken() {
-        set(lot("4", 54, null));
-        farm.note(on("2027-04-12T18:00"), new SecondLookAsked(set("14"), List.of(tray(7)), null));
-        var load = farm.picture().sets().get(set("14")).load(tray(7)).orElseThrow();
-        assertEquals(true, load.secondLooks().wanted().isPresent());
+        putIn(lot("4", 54, null));
+        farm.note(on("2027-04-12T18:00"), new SecondLookAsked(Farmhouse.set("14"), List.of(tray(7)), null));
+        var load = tray7();
+        assertTrue(load.secondLooks().wanted().isPresent());
 
         farm.note(on("2027-04-12T19:00"), blind("14", 7));
-        var after = farm.picture().sets().get(set("14")).load(tray(7)).orElseThrow();
-        assertEquals(true, after.secondLooks().wanted().isEmpty());
+        var after = tray7();
+        assertTrue(after.secondLooks().wanted().isEmpty());
         assertEquals(List.of(), after.looks());
         assertEquals(
-                List.of(7), only("2027-04-12T19:30").looks().stream().map(LookDay::day).toList());
+                List.of(7),
+                only("2027-04-12T19:30").looks().stream().map(LookDay::day).toList());
     }
 }

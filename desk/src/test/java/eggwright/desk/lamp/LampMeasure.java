@@ -37,7 +37,9 @@ final class LampMeasure {
                 slow(context, phone.page());
                 phone.page().evaluate(OBSERVE);
                 var keys = List.of("clear", "dead", "doubtful", "undo").stream()
-                        .map(k -> phone.page().locator(".view.tray [data-key=" + k + "]").boundingBox())
+                        .map(k -> phone.page()
+                                .locator(".view.tray [data-key=" + k + "]")
+                                .boundingBox())
                         .toList();
                 for (int n = 0; n < TOUCHES; n++) {
                     var key = keys.get(n % keys.size());
@@ -105,6 +107,8 @@ final class LampMeasure {
 
     private static double centile(List<Number> took, int quick, int centile) {
         int at = (int) Math.ceil(TOUCHES * centile / 100.0) - 1;
-        return at < quick ? SHORTEST_TOLD_MS : took.get(Math.min(at - quick, took.size() - 1)).doubleValue();
+        return at < quick
+                ? SHORTEST_TOLD_MS
+                : took.get(Math.min(at - quick, took.size() - 1)).doubleValue();
     }
 }
