@@ -1,10 +1,6 @@
 package eggwright.cli.farm;
 
 import eggwright.book.name.FarmId;
-import eggwright.book.store.EntryStore;
-import eggwright.book.store.Outcome;
-import eggwright.cli.answer.Answer;
-import eggwright.cli.voice.Status;
 import eggwright.wire.BookLines;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -48,23 +44,7 @@ final class BookImport {
 
     private int keep(FarmCommand command) {
         try (var store = command.data().write(farm())) {
-            return switch (store.bringInLines(lines)) {
-                case EntryStore.Batch.NoneKept(var why) -> {
-                    command.err()
-                            .println("The book did not take the file: " + ImportCommand.words(why.getFirst())
-                                    + ". Nothing was imported.");
-                    yield Status.WRONG_INPUT;
-                }
-                case EntryStore.Batch.AllKept(var outcomes) -> {
-                    long fresh = outcomes.stream()
-                            .filter(Outcome.Added.class::isInstance)
-                            .count();
-                    Say.answer(
-                            command,
-                            Answer.of().with("new_entries", fresh).with("known_entries", outcomes.size() - fresh));
-                    yield Status.DONE;
-                }
-            };
+            return ImportCommand.kept(command, store.bringInLines(lines));
         }
     }
 }

@@ -4,6 +4,7 @@ import eggwright.book.fold.Ledger;
 import eggwright.book.name.FarmId;
 import eggwright.book.name.PersonName;
 import eggwright.book.store.EntryStore;
+import eggwright.book.store.Outcome;
 import eggwright.book.store.Refusal;
 import eggwright.cli.answer.Answer;
 import eggwright.cli.answer.Value;
@@ -113,7 +114,27 @@ final class ImportCommand {
         };
     }
 
-    static String words(Refusal why) {
+    /** Says how many entries of a file were new, or why the book took none. */
+    static int kept(FarmCommand command, EntryStore.Batch batch) {
+        return switch (batch) {
+            case EntryStore.Batch.NoneKept(var why) -> {
+                command.err()
+                        .println(
+                                "The book did not take the file: " + words(why.getFirst()) + ". Nothing was imported.");
+                yield Status.WRONG_INPUT;
+            }
+            case EntryStore.Batch.AllKept(var outcomes) -> {
+                long fresh = outcomes.stream()
+                        .filter(Outcome.Added.class::isInstance)
+                        .count();
+                Say.answer(
+                        command, Answer.of().with("new_entries", fresh).with("known_entries", outcomes.size() - fresh));
+                yield Status.DONE;
+            }
+        };
+    }
+
+    private static String words(Refusal why) {
         return switch (why) {
             case Refusal.OtherContent it -> "an entry of " + it.inTheBook().happened() + " is in it with other content";
             case Refusal.OtherFarm it -> "it is the book of " + it.ours();

@@ -1,10 +1,6 @@
 package eggwright.cli.farm;
 
-import eggwright.book.store.EntryStore;
 import eggwright.book.store.Offered;
-import eggwright.book.store.Outcome;
-import eggwright.cli.answer.Answer;
-import eggwright.cli.voice.Status;
 import eggwright.wire.EntryCodec;
 import eggwright.wire.ReadEntry;
 import java.nio.file.Path;
@@ -42,23 +38,7 @@ final class LampImport {
         // A new folder becomes that farm's: the phone may be all that is left of it.
         var farm = entries.getFirst().entry().farm();
         try (var store = command.data().write(farm)) {
-            return switch (store.appendAll(entries, Instant.now())) {
-                case EntryStore.Batch.NoneKept(var why) -> {
-                    command.err()
-                            .println("The book did not take the file: " + ImportCommand.words(why.getFirst())
-                                    + ". Nothing was imported.");
-                    yield Status.WRONG_INPUT;
-                }
-                case EntryStore.Batch.AllKept(var outcomes) -> {
-                    long fresh = outcomes.stream()
-                            .filter(Outcome.Added.class::isInstance)
-                            .count();
-                    Say.answer(
-                            command,
-                            Answer.of().with("new_entries", fresh).with("known_entries", outcomes.size() - fresh));
-                    yield Status.DONE;
-                }
-            };
+            return ImportCommand.kept(command, store.appendAll(entries, Instant.now()));
         }
     }
 }
