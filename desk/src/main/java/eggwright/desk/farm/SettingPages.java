@@ -10,6 +10,7 @@ import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.who.May;
+import eggwright.desk.words.Words;
 import eggwright.trade.Species;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,11 +28,18 @@ final class SettingPages implements Pages {
         routes.read("/settings", May.READ, this::settings);
     }
 
+    private static String joined(List<?> parts, Words words) {
+        return parts.isEmpty()
+                ? words.say("habit.none")
+                : String.join(", ", parts.stream().map(Object::toString).toList());
+    }
+
     private Answer settings(Visit visit) {
         var words = Shown.words(visit);
         var habits = book.picture().farm().habits();
         var weekday = habits.setWeekday();
         var days = habits.candlingDays();
+        var minutes = habits.minutesOut();
         var rows = List.of(
                 List.of(Cell.of(words.say("habit.name")), Cell.of(habits.farmName())),
                 List.of(Cell.of(words.say("habit.zone")), Cell.of(habits.zone().getId())),
@@ -41,8 +49,14 @@ final class SettingPages implements Pages {
                                         ? words.say("anyDay")
                                         : weekday.getDisplayName(java.time.format.TextStyle.FULL, visit.language()))
                                 + " " + habits.setHour())),
-                List.of(Cell.of(words.say("habit.candle")), Cell.of(days == null ? words.say("custom") : days)),
-                List.of(Cell.of(words.say("habit.rounds")), Cell.of(habits.rounds())));
+                List.of(
+                        Cell.of(words.say("habit.candle")),
+                        Cell.of(days == null ? words.say("custom") : joined(days, words))),
+                List.of(Cell.of(words.say("habit.rounds")), Cell.of(joined(habits.rounds(), words))),
+                List.of(Cell.of(words.say("habit.tray")), Cell.of(joined(habits.trayRows(), words))),
+                List.of(
+                        Cell.of(words.say("habit.minutesOut")),
+                        Cell.of(minutes == null ? words.say("custom") : words.say("minutes", minutes))));
         var own = new ArrayList<List<Cell>>();
         for (var species : Species.values()) {
             var fields = book.picture().farm().overrides().get(species);
