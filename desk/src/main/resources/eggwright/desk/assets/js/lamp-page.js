@@ -270,21 +270,14 @@ class Page {
     this.#reaching = true;
     try {
       await this.#counting.settled();
-      if (this.#from) {
-        const { clockBehindMs } = await this.#outbox.send();
-        if (clockBehindMs !== null) this.#behindMs = clockBehindMs;
-      }
-      const asked = Date.now();
-      const from = await this.#get('/api/lamp/round');
-      const behind = Date.parse(from.now) - (asked + Date.now()) / 2;
+      // First whose desk this is: what was counted for one farm is never offered to another, which would refuse it.
+      const from = await this.#ask();
       if (this.#from && this.#from.farm !== from.farm) {
         this.#desk = 'otherFarm';
       } else {
-        this.#from = from;
-        this.#others = from.others;
-        this.#behindMs = behind;
-        this.#desk = 'reached';
-        await this.#shelf.note('round', from);
+        await this.#hear(from);
+        const { sent } = await this.#outbox.send();
+        if (sent > 0) await this.#hear(await this.#ask());
       }
     } catch (fault) {
       this.#desk = fault.desk ?? 'away';
@@ -295,6 +288,21 @@ class Page {
   }
 
   #reaching = false;
+
+  /** The trays of the day, as the desk tells them; on the way its clock is held against the phone's. */
+  async #ask() {
+    const asked = Date.now();
+    const from = await this.#get('/api/lamp/round');
+    this.#behindMs = Date.parse(from.now) - (asked + Date.now()) / 2;
+    return from;
+  }
+
+  async #hear(from) {
+    this.#from = from;
+    this.#others = from.others;
+    this.#desk = 'reached';
+    await this.#shelf.note('round', from);
+  }
 
   #hold(load, state) {
     this.#post('/api/lamp/holding', { set: load.set, tray: load.tray, state, who: this.#chosen.who }).catch(() => {});
