@@ -27,7 +27,7 @@ export class Outbox {
   /**
    * Sends all that waits. One sending runs at a time; a call during one joins it.
    *
-   * @returns {Promise<{sent: number, refused: number, clockBehindMs: ?number}>} rejects where the desk was not reached
+   * @returns {Promise<{sent: number, refused: number}>} rejects where the desk was not reached
    */
   send() {
     this.#running ??= this.#all().finally(() => { this.#running = null; });
@@ -35,15 +35,11 @@ export class Outbox {
   }
 
   async #all() {
-    const done = { sent: 0, refused: 0, clockBehindMs: null };
+    const done = { sent: 0, refused: 0 };
     for (;;) {
       const batch = await this.#shelf.takeForSending(AT_ONCE);
       if (batch.length === 0) return done;
-      const left = this.#now();
-      const reply = await this.#post({ farm: batch[0].farm, sent_at: left, entries: batch.map(e => e.text) });
-      const back = this.#now();
-      // The desk's clock at the middle of the way there and back.
-      done.clockBehindMs = Date.parse(reply.desk_at) - (left + back) / 2;
+      const reply = await this.#post({ farm: batch[0].farm, sent_at: this.#now(), entries: batch.map(e => e.text) });
       if (reply.answers.length !== batch.length) throw new Error('The desk did not answer to each of what was sent.');
       const answers = batch.map((entry, i) => ({ id: entry.id, ...reply.answers[i] }));
       await this.#shelf.settle(answers);
