@@ -76,6 +76,31 @@ final class LampAwayTest {
         }
     }
 
+    /** At the edge of reach: the question goes out, and no answer comes. */
+    @Test
+    void phone_whoseQuestionIsNeverAnswered_givesUp_andTriesAgain() {
+        try (var farm = LampFarm.open()) {
+            BrowserStation.withPhone(context -> {
+                var phone = new Phone(context, farm.address());
+                var page = phone.open("Linnet");
+                context.route("**/api/lamp/round", route -> {});
+                phone.touch(".next [data-key^=take]");
+                phone.key("clear");
+                phone.key("done");
+                page.waitForFunction("() => document.querySelector('.desk').textContent.includes('out of reach')");
+                context.unroute("**/api/lamp/round");
+                phone.touch(".view.round [data-key=send]");
+                phone.waitUntilSent();
+                assertEquals(
+                        1,
+                        farm.kept().stream()
+                                .filter(k -> k.entry().who().text().equals("Linnet")
+                                        && k.received().isAfter(Instant.now().minusSeconds(120)))
+                                .count());
+            });
+        }
+    }
+
     private static Instant inTwoDays() {
         return Instant.now().plus(TWO_DAYS).minus(Duration.ofMinutes(5));
     }

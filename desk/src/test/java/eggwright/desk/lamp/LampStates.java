@@ -211,8 +211,7 @@ final class LampStates {
                                     "\"others\":\\[]",
                                     "\"others\":[" + held(set, trays.get(0), "has") + ","
                                             + held(set, trays.get(1), "did") + "]")),
-                    "in reach");
-            page.waitForSelector(".trays li:has-text('Linnet has it')");
+                    "Linnet has it");
             look.accept("others", page);
             page.locator(".trays li:has-text('Linnet has it') .tray").tap();
             page.waitForSelector(".view.tray:not([hidden])");
@@ -334,7 +333,7 @@ final class LampStates {
         page.waitForFunction("""
                 words => {
                   dispatchEvent(new Event('online'));
-                  return document.querySelector('.desk').textContent.includes(words);
+                  return document.querySelector('.round').textContent.includes(words);
                 }
                 """, words, new Page.WaitForFunctionOptions().setPollingInterval(300));
     }

@@ -14,6 +14,9 @@ import { secondLook } from './lamp-second.js';
 import { isSameLook } from './lamp-touches.js';
 
 const ASK_AGAIN_MS = 15000;
+/** At the edge of reach an answer may never come: then it is given up, and tried again. Sending twice is harmless. */
+const GIVE_UP_ASKING_MS = 10000;
+const GIVE_UP_SENDING_MS = 60000;
 const FORGET_AFTER_MS = 21 * 24 * 3600 * 1000;
 
 const root = document.getElementById('lamp');
@@ -356,13 +359,15 @@ class Page {
   }
 
   async #get(path) {
-    return this.#answer(await fetch(path, { headers: { Accept: 'application/json' }, cache: 'no-store', redirect: 'error' }));
+    return this.#answer(await fetch(path, {
+      headers: { Accept: 'application/json' }, cache: 'no-store', redirect: 'error', signal: AbortSignal.timeout(GIVE_UP_ASKING_MS),
+    }));
   }
 
   async #post(path, message) {
     return this.#answer(await fetch(path, {
       method: 'POST', headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-      body: JSON.stringify(message), cache: 'no-store', redirect: 'error',
+      body: JSON.stringify(message), cache: 'no-store', redirect: 'error', signal: AbortSignal.timeout(GIVE_UP_SENDING_MS),
     }));
   }
 
