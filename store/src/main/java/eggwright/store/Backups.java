@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Instant;
 
 /** Copies of the book, proved whole by reading them again. */
 public final class Backups {
@@ -68,7 +69,8 @@ public final class Backups {
     }
 
     /**
-     * Puts a backup into a folder without a book, never over one, and proves it equal.
+     * Puts a backup into a folder without a book, never over one, and proves it equal. No device is in: those that the backup
+     * knows are let go, since it cannot know which were since.
      *
      * @throws StoreFault if the folder has a book, or the backup is not whole
      */
@@ -104,6 +106,7 @@ public final class Backups {
             Files.copy(backup, unfinished);
             try (var connection = Connections.making(unfinished)) {
                 Manifest.remove(connection);
+                RestoredDevices.letGo(connection, Instant.now());
             } catch (SQLException refused) {
                 throw folder.notWritable(new IOException(Reasons.of(refused), refused));
             }

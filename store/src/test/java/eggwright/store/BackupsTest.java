@@ -20,6 +20,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,6 +118,36 @@ class BackupsTest {
             var gone = assertThrows(
                     StoreFault.class, () -> Backups.backUp(store, folder.resolve("no such stick/copy.eggwright")));
             assertEquals(StoreFault.Why.NOT_WRITABLE, gone.why());
+        }
+    }
+
+    /** A phone is lost after the backup was made: the restored book may not let it in again. */
+    @Test
+    void restoredBook_letsNoDeviceIn_andKeepsTheirNames() {
+        try (var store = data().write()) {
+            var phone = new DeviceRow(
+                    "d1",
+                    "Wren’s phone",
+                    "hand",
+                    "code",
+                    "a".repeat(64),
+                    NOW,
+                    NOW,
+                    NOW.plus(Duration.ofDays(400)),
+                    null);
+            store.devices().keep(phone);
+            store.devices().keep(new CodeRow("c".repeat(64), "hand", NOW, NOW.plus(Duration.ofMinutes(10))));
+            store.devices().keepPassphrase("hash", NOW);
+            Backups.backUp(store, stick());
+        }
+        var again = DataFolder.at(folder.resolve("again"));
+        Backups.restore(stick(), again);
+        try (var back = again.write()) {
+            var device = back.devices().all().getFirst();
+            assertEquals("Wren’s phone", device.name());
+            assertTrue(device.letGo() != null, "it is let go");
+            assertEquals(0, back.devices().codesAt(NOW));
+            assertEquals(Optional.empty(), back.devices().passphrase());
         }
     }
 

@@ -68,9 +68,25 @@ public final class FarmCommands {
                 "restore",
                 "Puts a backup into an empty folder, proved equal.",
                 "eggwright restore /media/stick/farm.eggwright --data again",
-                command -> said(command, Backups.restore(Path.of(command.word(0)), command.data())),
+                FarmCommands::restored,
                 List.of(),
                 "FILE");
+    }
+
+    private static int restored(FarmCommand command) {
+        var verified = Backups.restore(Path.of(command.word(0)), command.data());
+        try (var store = command.data().read()) {
+            int devices = store.devices().all().size();
+            if (devices > 0) {
+                command.err()
+                        .println(
+                                "No phone or other device is let in by a restored book, since one may have been let go after"
+                                        + " the backup. It knows " + devices
+                                        + ": each joins again with a code, and keeps what it"
+                                        + " has not sent. The owner's passphrase is to be set again.");
+            }
+        }
+        return said(command, verified);
     }
 
     private static CommandSpec verify() {

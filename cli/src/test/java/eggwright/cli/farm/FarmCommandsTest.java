@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.cli.Main;
+import eggwright.store.DataFolder;
+import eggwright.store.DeviceRow;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -52,6 +54,36 @@ class FarmCommandsTest {
         assertEquals(
                 0, run("verify", "--json", "--data", folder.resolve("again").toString()));
         assertTrue(said().contains("\"whole\":\"yes\""), said());
+    }
+
+    /** Decision 0084: a phone that was let go after the backup is not in again after the restore. */
+    @Test
+    void restoredBook_letsNoDeviceIn_andSaysSo() {
+        var data = folder.resolve("joined");
+        var joined = java.time.Instant.now();
+        try (var store = DataFolder.at(data).write()) {
+            store.devices()
+                    .keep(new DeviceRow(
+                            "d1",
+                            "Wren’s phone",
+                            "hand",
+                            "code",
+                            "a".repeat(64),
+                            joined,
+                            joined,
+                            joined.plusSeconds(86400),
+                            null));
+        }
+        var stick = folder.resolve("joined.eggwright").toString();
+        assertEquals(0, run("backup", stick, "--data", data.toString()));
+        var again = folder.resolve("joined-again");
+        assertEquals(0, run("restore", stick, "--data", again.toString()));
+        assertTrue(
+                err.toString(StandardCharsets.UTF_8).contains("It knows 1: each joins again with a code"),
+                err.toString(StandardCharsets.UTF_8));
+        try (var store = DataFolder.at(again).read()) {
+            assertTrue(store.devices().all().getFirst().letGo() != null);
+        }
     }
 
     @Test

@@ -67,17 +67,54 @@ class LampRoundTest {
     @Test
     void pens_areTold_whereEveryEggOfTheTrayCanBeToldApart() {
         putIn(lot("4", 30, "blue dot"), lot("9", 24, "cross"));
-        assertEquals(
-                List.of("4 30 blue dot", "9 24 cross"),
-                only("2027-04-12T19:00").pens().stream()
-                        .map(p -> p.pen() + " " + p.eggs() + " " + p.mark())
-                        .toList());
+        assertEquals(List.of("4 30 blue dot", "9 24 cross"), told("2027-04-12T19:00"));
+    }
+
+    /** Where the eggs of one pen are marked, the others are told by having no mark; a third pen without one could not. */
+    @Test
+    void pens_areTold_whereOneOfThemIsNotMarked_andNotWhereTwoAre() {
+        putIn(lot("4", 30, "blue dot"), lot("9", 24, null));
+        assertEquals(List.of("4 30 blue dot", "9 24 null"), told("2027-04-12T19:00"));
     }
 
     @Test
-    void pens_areNotTold_whereSomeEggsLookAlike() {
-        putIn(lot("4", 30, "blue dot"), lot("9", 24, null));
-        assertEquals(List.of(), only("2027-04-12T19:00").pens());
+    void pens_areNotTold_whereTheirEggsLookAlike() {
+        putIn(lot("4", 20, "blue dot"), lot("9", 20, null), lot("Oak", 14, null));
+        assertEquals(List.of(), told("2027-04-12T19:00"));
+    }
+
+    @Test
+    void pens_areNotTold_whereTwoHaveOneMark() {
+        putIn(lot("4", 30, "blue dot"), lot("9", 24, "Blue dot "));
+        assertEquals(List.of(), told("2027-04-12T19:00"));
+    }
+
+    @Test
+    void pens_areTold_byPlace() {
+        putIn(placed("4", 1, 2, 3), placed("9", 7, 8));
+        assertEquals(
+                List.of("4 3 [1, 2, 3]", "9 2 [7, 8]"),
+                only("2027-04-12T19:00").pens().stream()
+                        .map(p -> p.pen() + " " + p.eggs() + " " + p.places())
+                        .toList());
+    }
+
+    /** The shells keep their marks: that an egg was once counted without its pen stops nobody from naming the next. */
+    @Test
+    void pens_areToldStill_afterACountOfTheWholeTray_withoutTheirEggs() {
+        putIn(lot("4", 30, "blue dot"), lot("9", 24, "cross"));
+        farm.note(on("2027-04-12T20:00"), look("14", 7, FindingCount.removed(Finding.CLEAR, 2)));
+        assertEquals(List.of("4 null blue dot", "9 null cross"), told("2027-04-12T21:00"));
+    }
+
+    private static Lot placed(String pen, Integer... places) {
+        return new Lot(new PenName(pen), Species.PHEASANT, null, null, places.length, null, List.of(places));
+    }
+
+    private List<String> told(String now) {
+        return only(now).pens().stream()
+                .map(p -> p.pen() + " " + p.eggs() + " " + p.mark())
+                .toList();
     }
 
     /** Trade handbook, candling: day 7 for pale shells, day 8 to 10 for dark pheasant and guinea fowl (from memory). */

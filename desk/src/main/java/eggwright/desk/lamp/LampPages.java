@@ -1,5 +1,6 @@
 package eggwright.desk.lamp;
 
+import eggwright.book.name.DeviceName;
 import eggwright.desk.Answer;
 import eggwright.desk.Pages;
 import eggwright.desk.Routes;
@@ -43,15 +44,13 @@ public final class LampPages implements Pages {
         routes.tell(
                 "/api/lamp/round",
                 May.NOTE,
-                visit -> Answer.json(RecordText.of(RoundTelling.of(
-                        book.picture(),
-                        book.time(),
-                        book.farm(),
-                        visit.visitor().device(),
-                        holding,
-                        texts.words()))));
+                visit -> Answer.json(RecordText.of(round(visit.visitor().device()))));
         routes.take("/api/lamp/entries", May.NOTE, this::takeMail);
         routes.take("/api/lamp/holding", May.NOTE, this::hold);
+    }
+
+    private RoundTold round(DeviceName device) {
+        return book.ask(ledger -> RoundTelling.of(ledger, book.time(), book.farm(), device, holding, texts.words()));
     }
 
     private Answer takeMail(Visit visit) {

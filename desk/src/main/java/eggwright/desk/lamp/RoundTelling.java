@@ -2,6 +2,7 @@ package eggwright.desk.lamp;
 
 import eggwright.book.entry.Finding;
 import eggwright.book.entry.PlaceSeen;
+import eggwright.book.fold.Ledger;
 import eggwright.book.name.DeviceName;
 import eggwright.book.name.FarmId;
 import eggwright.book.picture.LoadPicture;
@@ -19,14 +20,15 @@ final class RoundTelling {
     private RoundTelling() {}
 
     static RoundTold of(
-            Picture picture, ZonedDateTime now, FarmId farm, DeviceName device, Holding holding, Words words) {
+            Ledger ledger, ZonedDateTime now, FarmId farm, DeviceName device, Holding holding, Words words) {
+        var picture = ledger.picture();
         var round = LampRound.of(picture, now);
         return new RoundTold(
                 farm.text(),
                 device.text(),
                 now.toInstant(),
                 limit(picture, words),
-                round.trays().stream().map(t -> tray(t, picture)).toList(),
+                round.trays().stream().map(t -> tray(t, ledger)).toList(),
                 holding.others(device, now.toInstant()));
     }
 
@@ -39,10 +41,12 @@ final class RoundTelling {
                 : new RoundTold.Limit(own, words.say("limit.own"));
     }
 
-    private static RoundTold.Tray tray(LampTray tray, Picture picture) {
+    private static RoundTold.Tray tray(LampTray tray, Ledger ledger) {
+        var picture = ledger.picture();
         var load = picture.set(tray.load().set())
                 .flatMap(s -> s.load(tray.load().tray()))
                 .orElseThrow();
+        var second = SecondWanted.of(load, ledger);
         var place = tray.place();
         var machine = place == null ? null : place.machine();
         var section = place == null ? null : place.section();
@@ -59,7 +63,7 @@ final class RoundTelling {
                 tray.day(),
                 tray.eggs(),
                 tray.pens().stream()
-                        .map(p -> new RoundTold.Pen(p.pen().text(), p.eggs(), p.mark()))
+                        .map(p -> new RoundTold.Pen(p.pen().text(), p.eggs(), p.mark(), p.places()))
                         .toList(),
                 tray.looks().stream()
                         .map(l -> new RoundTold.Look(l.firstDay(), l.day(), l.lastDay()))
@@ -68,16 +72,21 @@ final class RoundTelling {
                         tray.judging().from(),
                         tray.judging().darkFrom(),
                         tray.judging().until()),
-                doubtful(load),
+                second.isPresent() ? List.of() : doubtful(load),
                 picture.farm().habits().trayRows(),
-                load.secondLooks().wanted().isPresent() ? "second_blind" : null);
+                second.map(RoundTelling::told).orElse(null));
+    }
+
+    private static RoundTold.Second told(SecondWanted wanted) {
+        return new RoundTold.Second(
+                wanted.of() == null ? null : wanted.of().text(),
+                wanted.first().stream()
+                        .map(f -> new RoundTold.First(f.who().text(), f.device().text()))
+                        .toList());
     }
 
     /** Where the last look that marked places had doubtful eggs. A blind look is not told. */
     private static List<Integer> doubtful(LoadPicture load) {
-        if (load.secondLooks().wanted().isPresent()) {
-            return List.of();
-        }
         return load.looks().reversed().stream()
                 .filter(l -> !l.look().places().isEmpty())
                 .findFirst()

@@ -28,7 +28,7 @@ record RoundTold(String farm, String device, Instant now, Limit limit, List<Tray
      * @param judging between which days the lamp can be trusted
      * @param doubtful places at which the last look had doubtful eggs
      * @param rows eggs in each row of the tray; empty where trays are not told by place
-     * @param sort absent for the usual look
+     * @param second the second look that the desk asked for and that is still wanted; absent where none is
      */
     record Tray(
             String set,
@@ -47,9 +47,22 @@ record RoundTold(String farm, String device, Instant now, Limit limit, List<Tray
             Judged judging,
             List<Integer> doubtful,
             List<Integer> rows,
-            @Nullable String sort) {}
+            @Nullable Second second) {}
 
-    record Pen(String pen, int eggs, @Nullable String mark) {}
+    /**
+     * @param eggs absent where only their sum with another pen's is known
+     * @param mark on the shell; absent where there is none
+     * @param places in the tray; empty where not recorded
+     */
+    record Pen(String pen, @Nullable Integer eggs, @Nullable String mark, List<Integer> places) {}
+
+    /**
+     * @param askedOf absent where anybody will do who did not look first
+     * @param first who looked first, each on the device that noted it; empty where nobody has looked
+     */
+    record Second(@Nullable String askedOf, List<First> first) {}
+
+    record First(String who, String device) {}
 
     record Look(int firstDay, int day, int lastDay) {}
 

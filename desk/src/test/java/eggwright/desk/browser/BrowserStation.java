@@ -99,6 +99,20 @@ public final class BrowserStation {
         }
     }
 
+    /** The same in a browser whose user has a home of his own, and with it a list of authorities that he trusts. */
+    public static void withHome(Path home, List<String> more, Screen screen, ColorScheme scheme, Consumer<Page> work) {
+        var environment = new java.util.HashMap<>(System.getenv());
+        environment.put("HOME", home.toString());
+        try (var own = browser()
+                .browserType()
+                .launch(launching(
+                                program().orElseThrow(),
+                                Stream.concat(QUIET.stream(), more.stream()).toList())
+                        .setEnv(environment))) {
+            with(own, screen, scheme, work);
+        }
+    }
+
     private static void with(Browser browser, Screen screen, ColorScheme scheme, Consumer<Page> work) {
         var options = new Browser.NewContextOptions()
                 .setViewportSize(screen.width, screen.height)
@@ -120,12 +134,18 @@ public final class BrowserStation {
 
     /** A phone with fingers, whose pages share what the phone keeps; nothing is held against its console. */
     public static void withPhone(Consumer<BrowserContext> work) {
+        withPhone(options -> {}, work);
+    }
+
+    /** The same phone, with something about it otherwise. */
+    public static void withPhone(Consumer<Browser.NewContextOptions> otherwise, Consumer<BrowserContext> work) {
         var options = new Browser.NewContextOptions()
                 .setViewportSize(Screen.PHONE.width, Screen.PHONE.height)
                 .setColorScheme(ColorScheme.LIGHT)
                 .setDeviceScaleFactor(2)
                 .setHasTouch(true)
                 .setIsMobile(true);
+        otherwise.accept(options);
         try (var context = browser().newContext(options)) {
             work.accept(context);
         }

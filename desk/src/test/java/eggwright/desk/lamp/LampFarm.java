@@ -1,9 +1,15 @@
 package eggwright.desk.lamp;
 
+import eggwright.book.entry.Entry;
 import eggwright.book.entry.Kept;
+import eggwright.book.entry.Origin;
+import eggwright.book.entry.Payload;
 import eggwright.book.fold.Effective;
 import eggwright.book.fold.Ledger;
+import eggwright.book.name.DeviceName;
 import eggwright.book.name.EntryId;
+import eggwright.book.name.FarmId;
+import eggwright.book.name.PersonName;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadPicture;
 import eggwright.book.picture.LoadRef;
@@ -15,9 +21,11 @@ import eggwright.testkit.contracts.MemoryBuyerStore;
 import eggwright.testkit.contracts.MemoryEntryStore;
 import eggwright.wire.EntryCodec;
 import java.net.URI;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Set;
@@ -31,6 +39,8 @@ final class LampFarm implements AutoCloseable {
     private final MemoryEntryStore store;
     private final Set<EntryId> invented;
     private final int port;
+    private volatile Duration later = Duration.ZERO;
+    private final InstantSource clock = () -> Instant.now().plus(later);
     private Desk desk;
 
     private LampFarm(MemoryEntryStore store) {
@@ -40,9 +50,32 @@ final class LampFarm implements AutoCloseable {
         this.port = desk.address().getPort();
     }
 
-    static LampFarm open() {
+    /** Something more in the book than the invented season: when, by whom, on what. */
+    record More(Duration ago, String who, String device, Payload payload) {}
+
+    /** A farm that has begun its book, and set nothing. */
+    static LampFarm fresh() {
+        return new LampFarm(new MemoryEntryStore(new FarmId("Larkfield")));
+    }
+
+    static LampFarm open(More... more) {
         var season = DemoSeason.of(Instant.now().truncatedTo(ChronoUnit.DAYS).plus(12, ChronoUnit.HOURS), ZONE);
         var store = new MemoryEntryStore(season.farm());
+        var random = new SplittableRandom(7);
+        for (var one : more) {
+            var at = Instant.now().minus(one.ago()).truncatedTo(ChronoUnit.MILLIS);
+            var entry = new Entry(
+                    EntryId.of(at.toEpochMilli(), random.nextLong(), random.nextLong()),
+                    season.farm(),
+                    at.atOffset(ZoneOffset.UTC),
+                    at.atOffset(ZoneOffset.UTC),
+                    new PersonName(one.who()),
+                    new DeviceName(one.device()),
+                    Origin.NOTED,
+                    one.payload(),
+                    EntryCodec.version(one.payload()));
+            store.append(new Offered(entry, EntryCodec.write(entry), Duration.ZERO), at);
+        }
         for (var kept : season.entries()) {
             store.append(
                     new Offered(kept.entry(), EntryCodec.write(kept.entry()), kept.clockOffset()), kept.received());
@@ -56,7 +89,7 @@ final class LampFarm implements AutoCloseable {
                 new MemoryBuyerStore(),
                 EntryCodec::write,
                 EntryCodec::version,
-                InstantSource.system(),
+                clock,
                 new SplittableRandom(1),
                 ZONE,
                 port));
@@ -88,6 +121,11 @@ final class LampFarm implements AutoCloseable {
     /** Whether an entry came since this farm was opened for the test. */
     boolean isOfNow(Effective entry) {
         return !invented.contains(entry.id());
+    }
+
+    /** Time goes by at the desk. */
+    void passes(Duration time) {
+        later = later.plus(time);
     }
 
     /** The desk is gone. */

@@ -1,6 +1,7 @@
 package eggwright.desk.lamp;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.options.ColorScheme;
@@ -22,6 +23,8 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A thousand random sequences of touches, undos, cuts, kills, reloads and sends: the page's own modules, on a real
@@ -33,35 +36,79 @@ final class LampSequencesTest {
     /** So many a call: a call that takes long would look like one that hangs. */
     private static final int AT_ONCE = 100;
 
+    /** So few are enough to catch each of the planted breaches. */
+    private static final int SEQUENCES_WITH_A_BREACH = 100;
+
     @Test
     void book_holdsExactlyWhatWasTouched_whateverHappenedToThePhone() {
+        var run = run(SEQUENCES, "none");
+        assertEquals(SEQUENCES, run.touched());
+        assertTrue(run.kills() > SEQUENCES, "hardly a phone was killed: " + run.kills());
+        assertTrue(run.sends() > SEQUENCES, "hardly anything was sent: " + run.sends());
+        assertEquals(0, run.left(), "entries still on a phone that had reached the desk");
+        assertEquals(run.expected(), run.found());
+    }
+
+    /** The comparison itself: whoever loses, makes up or doubles a count is caught by it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "keptWithoutPosting",
+                "touchNotWritten",
+                "undoneWithoutAWord",
+                "sentTwiceUnderTwoNames",
+                "entryForgotten"
+            })
+    void comparison_catchesALiar(String breach) {
+        var run = run(SEQUENCES_WITH_A_BREACH, breach);
+        assertEquals(SEQUENCES_WITH_A_BREACH, run.touched());
+        assertNotEquals(run.expected(), run.found(), breach);
+    }
+
+    /**
+     * @param touched phones of which something is to be expected
+     * @param expected by the model, by who touched it
+     * @param found in the book at the end
+     * @param left entries still on a phone that had reached the desk
+     */
+    private record Sequences(
+            int touched,
+            Map<String, List<String>> expected,
+            Map<String, List<String>> found,
+            int kills,
+            int sends,
+            int left) {}
+
+    private static Sequences run(int sequences, String breach) {
         try (var farm = LampFarm.open()) {
             // As they are before any is counted: a thousand counts empty them.
             var trays = farm.trays();
+            var expected = new TreeMap<String, List<String>>();
+            var sums = new TreeMap<String, Integer>();
             BrowserStation.with(Screen.PHONE, ColorScheme.LIGHT, page -> {
                 page.navigate(farm.address().resolve("/settings").toString());
-                var expected = new TreeMap<String, List<String>>();
-                int kills = 0;
-                int sends = 0;
-                for (int first = 0; first < SEQUENCES; first += AT_ONCE) {
+                for (int first = 0; first < sequences; first += AT_ONCE) {
                     @SuppressWarnings("unchecked")
-                    var run = (Map<String, Object>) page.evaluate(script(), question(farm, trays, first));
+                    var run = (Map<String, Object>) page.evaluate(script(), question(farm, trays, first, breach));
                     @SuppressWarnings("unchecked")
                     var looks = (Map<String, List<String>>) run.get("expected");
                     expected.putAll(Objects.requireNonNull(looks));
-                    kills += (int) Objects.requireNonNull(run.get("kills"));
-                    sends += (int) Objects.requireNonNull(run.get("sends"));
-                    assertEquals(0, run.get("lost"), "entries still on a phone that had reached the desk");
+                    for (var sum : List.of("kills", "sends", "lost")) {
+                        sums.merge(sum, (int) Objects.requireNonNull(run.get(sum)), Integer::sum);
+                    }
                 }
-                assertEquals(SEQUENCES, expected.size());
-                assertTrue(kills > SEQUENCES, "hardly a phone was killed: " + kills);
-                assertTrue(sends > SEQUENCES, "hardly anything was sent: " + sends);
-                assertEquals(withoutEmpty(expected), inTheBook(farm));
             });
+            return new Sequences(
+                    expected.size(),
+                    withoutEmpty(expected),
+                    inTheBook(farm),
+                    sums.getOrDefault("kills", 0),
+                    sums.getOrDefault("sends", 0),
+                    sums.getOrDefault("lost", 0));
         }
     }
 
-    private static Map<String, Object> question(LampFarm farm, List<LoadRef> loads, int first) {
+    private static Map<String, Object> question(LampFarm farm, List<LoadRef> loads, int first, String breach) {
         var assets = new Assets();
         var trays = loads.stream()
                 .map(load -> Map.<String, Object>of(
@@ -72,7 +119,10 @@ final class LampSequencesTest {
                 Map.of(
                         "shelf", assets.url("js/lamp-shelf.js"),
                         "count", assets.url("js/lamp-count.js"),
-                        "outbox", assets.url("js/lamp-outbox.js")),
+                        "outbox", assets.url("js/lamp-outbox.js"),
+                        "ids", assets.url("js/lamp-ids.js")),
+                "breach",
+                breach,
                 "seed",
                 SEED,
                 "first",

@@ -1,9 +1,10 @@
 // Runs random sequences of touches, undos, cuts, kills, reloads and sends through the page's own modules against the real
 // desk, and gives what the book has to hold afterwards. The model below shares no line with the modules.
-async ({ urls, seed, first, count, farm, device, trays }) => {
+async ({ urls, seed, first, count, farm, device, trays, breach }) => {
   const { openShelf } = await import(urls.shelf);
   const { Counting } = await import(urls.count);
   const { Outbox } = await import(urls.outbox);
+  const { freshId } = await import(urls.ids);
 
   // Mulberry32, public domain: small, seeded, good enough to deal touches.
   const dice = from => () => {
@@ -63,6 +64,45 @@ async ({ urls, seed, first, count, farm, device, trays }) => {
     }
   }
 
+  // Faults that somebody might build in unawares; each has to be seen in the book at the end.
+  const BREACHES = {
+    none: () => {},
+    // Says that the desk has it, and never asked.
+    keptWithoutPosting: ({ wire, now }) => {
+      const whole = wire.post.bind(wire);
+      wire.post = async m => (now() % 3 === 0 ? { answers: m.entries.map(() => ({ became: 'kept' })) } : whole(m));
+    },
+    // Shows a touch and writes nothing in its place.
+    touchNotWritten: ({ shelf, now }) => {
+      const whole = shelf.touch.bind(shelf);
+      shelf.touch = async t => whole(now() % 5 === 0 ? { ...t, kind: 'nothing' } : t);
+    },
+    // A tray that was sent is taken up again, and the desk is not told.
+    undoneWithoutAWord: ({ shelf }) => {
+      const whole = shelf.reopen.bind(shelf);
+      shelf.reopen = (t, withdraw) => whole(t, entry => ({ ...withdraw(entry), state: 'sent' }));
+    },
+    // Sends again under a name of its own what it has no answer for.
+    sentTwiceUnderTwoNames: ({ wire, freshId, now }) => {
+      const whole = wire.post.bind(wire);
+      wire.post = async m => {
+        await whole(m).catch(() => {});
+        return whole({ ...m, entries: m.entries.map(e => JSON.stringify({ ...JSON.parse(e), id: freshId(now()) })) });
+      };
+    },
+    // Takes an answer for another entry's.
+    entryForgotten: ({ shelf, now }) => {
+      const whole = shelf.settle.bind(shelf);
+      shelf.settle = a => whole(a.map(one => ({ ...one, became: one.became === 'not_now' ? 'kept' : one.became })));
+      const take = shelf.takeForSending.bind(shelf);
+      shelf.takeForSending = async most => {
+        const taken = await take(most);
+        if (taken.length > 1 && now() % 2 === 0) await shelf.settle([{ id: taken.pop().id, became: 'kept' }]);
+        return taken;
+      };
+    },
+  };
+
   const expected = {};
   let kills = 0, sends = 0, lost = 0;
   for (let n = first; n < first + count; n++) {
@@ -76,7 +116,9 @@ async ({ urls, seed, first, count, farm, device, trays }) => {
     const now = () => { clock += 1; return clock; };
     let shelf, counting, outbox;
     const wake = async () => {
+      delete wire.post;
       shelf = await openShelf(name, 'relaxed');
+      BREACHES[breach]({ shelf, wire, now, freshId });
       counting = await new Counting(shelf, now, 'undone').takeUp();
       outbox = new Outbox(shelf, m => wire.post(m), now);
     };

@@ -1,14 +1,9 @@
 package eggwright.today.lamp;
 
-import eggwright.book.name.PenName;
-import eggwright.book.picture.EggAccount;
-import eggwright.book.picture.Fate;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadPicture;
-import eggwright.book.picture.Parcel;
 import eggwright.book.picture.Picture;
 import eggwright.book.picture.SetPicture;
-import eggwright.today.lamp.LampTray.PenEggs;
 import eggwright.today.schedule.FarmProfiles;
 import eggwright.today.schedule.FarmZone;
 import eggwright.today.schedule.LookDay;
@@ -20,10 +15,6 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * All trays in the setters, as a phone takes them into the dark room. It says on which days each is due, so that a phone
@@ -76,49 +67,8 @@ public record LampRound(ZonedDateTime now, List<LampTray> trays) {
                 day,
                 load.eggsNow(),
                 load.place().orElse(null),
-                pens(load, set.account()),
+                PensInTray.of(load, set.account()),
                 looks,
                 judging);
-    }
-
-    /** Empty unless every egg of the tray can be told apart, and the pens add up to what is in it. */
-    private static List<PenEggs> pens(LoadPicture load, EggAccount account) {
-        var lots = load.parcels();
-        if (!lots.stream().allMatch(p -> p.lot().pen() != null && p.lot().canBeToldApart())) {
-            return List.of();
-        }
-        var own = lots.stream().map(Parcel::id).collect(Collectors.toSet());
-        var eggs = new TreeMap<PenName, Integer>();
-        for (var count : account.fates()) {
-            if (count.fate() == Fate.IN_SETTER && own.containsAll(count.of().ids())) {
-                var pens = count.of().ids().stream()
-                        .map(id -> Objects.requireNonNull(account.parcels().get(id))
-                                .lot()
-                                .pen())
-                        .distinct()
-                        .toList();
-                var pen = pens.getFirst();
-                if (pens.size() > 1 || pen == null) {
-                    return List.of();
-                }
-                eggs.merge(pen, count.eggs(), Integer::sum);
-            }
-        }
-        int sum = eggs.values().stream().mapToInt(Integer::intValue).sum();
-        if (eggs.size() < 2 || !Objects.equals(load.eggsNow(), sum)) {
-            return List.of();
-        }
-        return eggs.entrySet().stream()
-                .map(e -> new PenEggs(e.getKey(), e.getValue(), mark(lots, e.getKey())))
-                .toList();
-    }
-
-    private static @Nullable String mark(List<Parcel> lots, PenName pen) {
-        return lots.stream()
-                .map(Parcel::lot)
-                .filter(l -> pen.equals(l.pen()) && l.mark() != null)
-                .map(l -> l.mark())
-                .findFirst()
-                .orElse(null);
     }
 }

@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param day of incubation today
  * @param eggs in it; absent where they were last counted together with other trays
  * @param place where it stands; absent where not recorded
- * @param pens eggs that can be told apart by pen, where all of the tray can; else empty
+ * @param pens whose eggs are in it, where there are several and each egg can be told by what it shows or where it lies;
+ *     else empty
  * @param looks the looks of its species or farm that were not taken, in order of day
  * @param judging between which days the lamp can be trusted
  */
@@ -41,7 +42,14 @@ public record LampTray(
     /**
      * Eggs of one pen in a tray.
      *
-     * @param mark how they are marked on the shell; absent where they are told apart by place
+     * @param eggs absent where they were counted together with those of another pen, and nobody knows how many of each are left
+     * @param mark how they are marked on the shell; absent where they are not, and told by that, or by place
+     * @param places where they were put in the tray; empty where not recorded
      */
-    public record PenEggs(PenName pen, int eggs, @Nullable String mark) {}
+    public record PenEggs(
+            PenName pen, @Nullable Integer eggs, @Nullable String mark, List<Integer> places) {
+        public PenEggs {
+            places = List.copyOf(places);
+        }
+    }
 }

@@ -1,7 +1,7 @@
 // One phone's counting: which tray is open, what was touched, what waits. Every change is written before the next one is
 // begun; what is shown comes from memory at once, so a finger never waits for the medium.
 
-import { fold, looks } from './lamp-touches.js';
+import { fold, isSameLook, looks } from './lamp-touches.js';
 import { freshId, withOffset } from './lamp-ids.js';
 
 export class Counting {
@@ -63,7 +63,7 @@ export class Counting {
     return [...this.#sittings.values()].sort((a, b) => b.openedAt - a.openedAt || (a.id < b.id ? 1 : -1));
   }
 
-  said(id) { return fold(this.#touches.get(id) ?? []); }
+  said(id) { return fold(this.#touches.get(id) ?? [], this.#sittings.get(id)?.load.sort); }
 
   sitting(id) { return this.#sittings.get(id); }
 
@@ -74,7 +74,8 @@ export class Counting {
    * @param who {farm, who, device}
    */
   open(load, who) {
-    const begun = this.sittings.find(s => s.load.set === load.set && s.load.tray === load.tray && !this.said(s.id).isDone);
+    const begun = this.sittings.find(s => s.load.set === load.set && s.load.tray === load.tray && isSameLook(s.load, load)
+      && !this.said(s.id).isDone);
     if (begun) return begun.id;
     const at = this.#now();
     const sitting = { id: this.#id(at), load, who, openedAt: at, outAt: load.outAt ?? null };

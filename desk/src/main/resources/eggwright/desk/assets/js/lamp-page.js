@@ -10,13 +10,23 @@ import { Voice } from './lamp-voice.js';
 import { listenToButtons } from './lamp-keys.js';
 import { USUAL, showSetup } from './lamp-setup.js';
 import { showHelp } from './lamp-help.js';
+import { secondLook } from './lamp-second.js';
+import { isSameLook } from './lamp-touches.js';
 
 const ASK_AGAIN_MS = 15000;
+/** At the edge of reach an answer may never come: then it is given up, and tried again. Sending twice is harmless. */
+const GIVE_UP_ASKING_MS = 10000;
+const GIVE_UP_SENDING_MS = 60000;
 const FORGET_AFTER_MS = 21 * 24 * 3600 * 1000;
 
 const root = document.getElementById('lamp');
 const say = wordsOf(JSON.parse(root.dataset.words));
 const language = document.documentElement.lang;
+
+/** Where nothing can be counted here: why, and what to do. */
+function onlyThis(why, ...more) {
+  fill(root, el('section', { class: 'view other' }, el('h1', {}, say('round.title')), el('p', { class: 'note', role: 'alert' }, why), ...more));
+}
 
 /** Only one tab counts: two would write over each other's touches. */
 async function alone() {
@@ -27,7 +37,7 @@ async function alone() {
         held();
         return new Promise(() => {});
       }
-      root.replaceChildren(el('p', { class: 'note', role: 'alert' }, say('page.otherTab')));
+      onlyThis(say('page.otherTab'));
       return navigator.locks.request('eggwright-lamp', () => {
         location.reload();
         return new Promise(() => {});
@@ -59,6 +69,7 @@ class Page {
   #others = [];
   #after = null;
   #desk = 'notAsked';
+  #link = null;
   #behindMs = null;
   #awake = null;
 
@@ -95,6 +106,7 @@ class Page {
         out: load => this.#out(load),
         send: () => this.#reach(),
         save: () => this.#save(),
+        letGo: id => this.#letGo(id),
         setup: () => this.#setup(),
         help: () => this.#help(),
       },
@@ -111,13 +123,17 @@ class Page {
       }
     });
     addEventListener('online', () => this.#reach());
+    addEventListener('hashchange', () => {
+      this.#readLink();
+      this.#follow();
+    });
     setInterval(() => { if (document.visibilityState === 'visible') this.#reach(); }, ASK_AGAIN_MS);
     setInterval(() => this.#minute(), 20000);
     // A tray that was begun and not finished is the one in the hand.
     const begun = this.#counting.sittings.find(s => !this.#counting.said(s.id).isDone && s.openedAt > Date.now() - 6 * 3600 * 1000);
-    const named = this.#named();
+    this.#readLink();
     if (this.#chosen.who === '') this.#setup();
-    else if (named) this.#take(named);
+    else if (this.#follow()) { /* the card's tray is open */ }
     else if (begun && this.#counting.said(begun.id).canUndo) this.#showTray(begun.id);
     else await this.#showRound();
     root.dataset.ready = 'yes';
@@ -161,8 +177,9 @@ class Page {
       refused: outbox.filter(e => e.state === 'refused').map(e => ({ ...e, tray: tray(e.sitting) })),
       desk: this.#desk,
       others: this.#others,
+      link: this.#link === null || !this.#from ? null : say('link.none', this.#link.tray, this.#link.set),
       clock: this.#behindMs !== null && Math.abs(this.#behindMs) > CLOCK_OFF_MS
-        ? say(this.#behindMs > 0 ? 'clock.behind' : 'clock.ahead', Math.round(Math.abs(this.#behindMs) / 60000)) : null,
+        ? say(this.#behindMs > 0 ? 'clock.behind' : 'clock.ahead', span(Math.abs(this.#behindMs) / 60000)) : null,
     });
     root.dataset.drawn = String(Number(root.dataset.drawn ?? 0) + 1);
   }
@@ -172,22 +189,55 @@ class Page {
     if (!this.#from) return [];
     const today = dayNumber(Date.now());
     const drawnUp = dayNumber(Date.parse(this.#from.now));
-    return this.#from.trays.map(told => loadOf(told, Math.max(0, today - drawnUp), this.#from.limit.minutes));
+    return this.#from.trays.map(told => {
+      const second = this.#second(told);
+      const other = this.#others.find(o => o.set === told.set && o.tray === told.tray);
+      return {
+        ...loadOf(told, Math.max(0, today - drawnUp), this.#from.limit.minutes, second),
+        other: other ? say('tray.other.' + other.state, other.who) : null,
+      };
+    });
   }
 
-  /** The load whose card was read: /lamp#SET/TRAY. */
-  #named() {
-    const [set, tray] = location.hash.slice(1).split('/').map(decodeURIComponent);
-    return tray === undefined ? undefined : this.#loads().find(l => l.set === set && l.tray === tray);
+  /** The second look that a tray wants, with what was done on this phone since the desk was last heard; null where none. */
+  #second(told) {
+    if (!told.second) return null;
+    const here = this.#counting.sittings.filter(s => s.load.set === told.set && s.load.tray === told.tray
+      && s.openedAt > Date.parse(this.#from.now) - (this.#from.behind_ms ?? 0) && this.#counting.said(s.id).isDone);
+    if (here.some(s => s.load.sort && s.who.who === this.#chosen.who)) return null;
+    return secondLook(told.second, this.#chosen.who, this.#from.device, { first: here.filter(s => !s.load.sort).map(s => s.who.who) });
+  }
+
+  /** The load whose card was read: /lamp#SET/TRAY. The address forgets it, so that a reload is a reload. */
+  #readLink() {
+    const [set, tray] = location.hash.slice(1).split('/').map(part => {
+      try { return decodeURIComponent(part); } catch { return part; }
+    });
+    if (tray === undefined) return;
+    this.#link = { set, tray };
+    history.replaceState(null, '', location.pathname);
+  }
+
+  /** Opens the tray whose card was read, as soon as the phone knows it. */
+  #follow() {
+    if (this.#link === null || this.#chosen.who === '') return false;
+    const { set, tray } = this.#link;
+    const load = this.#loads().find(l => l.set === set && l.tray === tray);
+    if (load) {
+      this.#link = null;
+      this.#take(load);
+    }
+    return load !== undefined;
   }
 
   #take(load) {
     const key = load.set + '/' + load.tray;
-    const last = this.#counting.sittings.find(s => s.load.set === load.set && s.load.tray === load.tray && s.load.day === load.day);
+    const last = this.#counting.sittings.find(s => s.load.set === load.set && s.load.tray === load.tray
+      && s.load.day === load.day && isSameLook(s.load, load));
     if (last && this.#counting.said(last.id).isDone) {
       // Looking at a finished tray again shows what was touched; undo takes it up.
       this.#after = last.id;
-      this.#drawRound();
+      this.#showRound();
       return;
     }
     const outAt = this.#outs.get(key) ?? Date.now();
@@ -254,7 +304,7 @@ class Page {
           this.#roots.other.querySelector('input').focus();
           return;
         }
-        this.#showRound();
+        if (!this.#follow()) this.#showRound();
       },
     });
   }
@@ -284,7 +334,7 @@ class Page {
     } finally {
       this.#reaching = false;
     }
-    await this.#drawRound();
+    if (this.#view !== 'round' || !this.#follow()) await this.#drawRound();
   }
 
   #reaching = false;
@@ -298,10 +348,10 @@ class Page {
   }
 
   async #hear(from) {
-    this.#from = from;
+    this.#from = { ...from, behind_ms: this.#behindMs };
     this.#others = from.others;
     this.#desk = 'reached';
-    await this.#shelf.note('round', from);
+    await this.#shelf.note('round', this.#from);
   }
 
   #hold(load, state) {
@@ -309,13 +359,15 @@ class Page {
   }
 
   async #get(path) {
-    return this.#answer(await fetch(path, { headers: { Accept: 'application/json' }, cache: 'no-store', redirect: 'error' }));
+    return this.#answer(await fetch(path, {
+      headers: { Accept: 'application/json' }, cache: 'no-store', redirect: 'error', signal: AbortSignal.timeout(GIVE_UP_ASKING_MS),
+    }));
   }
 
   async #post(path, message) {
     return this.#answer(await fetch(path, {
       method: 'POST', headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-      body: JSON.stringify(message), cache: 'no-store', redirect: 'error',
+      body: JSON.stringify(message), cache: 'no-store', redirect: 'error', signal: AbortSignal.timeout(GIVE_UP_SENDING_MS),
     }));
   }
 
@@ -329,21 +381,28 @@ class Page {
   /** What waits, as a file that the desk can import: for when the desk is gone for good. */
   async #save() {
     const { outbox } = await this.#shelf.all();
+    await this.#shelf.saved(outbox.filter(e => e.state === 'refused').map(e => e.id));
     const lines = outbox.filter(e => e.state !== 'sent').map(e => e.text + '\n');
-    const link = el('a', { download: 'eggwright-lamp.jsonl', href: URL.createObjectURL(new Blob(lines, { type: 'application/x-ndjson' })) });
+    const link = el('a', { hidden: true, download: 'eggwright-lamp.jsonl', href: URL.createObjectURL(new Blob(lines, { type: 'application/x-ndjson' })) });
     document.body.append(link);
     link.click();
     setTimeout(() => {
       URL.revokeObjectURL(link.href);
       link.remove();
     }, 1000);
+    await this.#drawRound();
+  }
+
+  /** A refused note that lies in a file, or was put right at the desk, is kept here no longer. */
+  async #letGo(id) {
+    await this.#shelf.letGo(id);
+    await this.#drawRound();
   }
 
   /** The phone takes no more: nothing is counted that would not be kept. */
   #noRoom() {
-    fill(root, el('section', { class: 'view other' },
-      el('p', { class: 'note', role: 'alert' }, say('page.noRoom', String(this.#counting.failed?.message ?? ''))),
-      el('button', { type: 'button', class: 'key small', click: () => location.reload() }, say('page.again'))));
+    onlyThis(say('page.noRoom', String(this.#counting.failed?.message ?? '')),
+      el('button', { type: 'button', class: 'key small', click: () => location.reload() }, say('page.again')));
   }
 
   #minute() {
@@ -372,8 +431,9 @@ class Page {
  *
  * @param told by the desk
  * @param later days since the desk told it
+ * @param second for whom the second look is that it wants; null where it wants none
  */
-function loadOf(told, later, minutesLimit) {
+function loadOf(told, later, minutesLimit, second) {
   const day = told.day + later;
   const due = told.looks.some(l => day === l.day) ? 'due'
     : told.looks.some(l => day > l.day && day <= l.last_day) ? 'possible' : 'not_due';
@@ -383,9 +443,17 @@ function loadOf(told, later, minutesLimit) {
   return {
     set: told.set, tray: told.tray, species: told.species, speciesName: told.species_name, period: told.period,
     machine: told.machine ?? null, section: told.section ?? null, position: told.position ?? null,
-    day, eggs: told.eggs ?? null, pens: told.pens, doubtful: told.doubtful, rows: told.rows, sort: told.sort,
-    due: told.sort ? 'due' : due, note, minutesLimit,
+    day, eggs: told.eggs ?? null, pens: told.pens.map(p => ({ ...p, places: p.places ?? [] })), doubtful: told.doubtful, rows: told.rows,
+    sort: second?.isTheirs ? 'second_blind' : null, second: second === null ? null : say('second.' + second.why, second.whom),
+    secondOf: second === null || second.isTheirs ? null : second.why === 'ofOther' ? second.whom : '',
+    due: second?.isTheirs ? 'due' : due, note, minutesLimit,
   };
+}
+
+/** So many minutes, in the unit that a person would use. */
+function span(minutes) {
+  const [unit, length] = minutes < 120 ? ['minutes', 1] : minutes < 48 * 60 ? ['hours', 60] : ['days', 24 * 60];
+  return say('span.' + unit, Math.round(minutes / length));
 }
 
 /** Days since 1970 by the phone's own calendar. */
@@ -402,5 +470,5 @@ if ('serviceWorker' in navigator) {
 navigator.storage?.persist?.();
 
 start().catch(fault => {
-  root.replaceChildren(el('p', { class: 'note', role: 'alert' }, say('page.notStarted')), el('p', {}, String(fault.message ?? fault)));
+  onlyThis(say('page.notStarted'), el('p', {}, String(fault.message ?? fault)));
 });

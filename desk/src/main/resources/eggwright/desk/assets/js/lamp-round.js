@@ -2,7 +2,7 @@
 
 import { el, fill } from './lamp-dom.js';
 import { listenToFingers } from './lamp-keys.js';
-import { FINDINGS, counts, sum } from './lamp-touches.js';
+import { FINDINGS, counts, sum, whyAsOne } from './lamp-touches.js';
 import { where } from './lamp-tray.js';
 
 /** Trays in the order in which they stand on the shelf; those begun first, then those due. */
@@ -14,6 +14,13 @@ export function inOrder(loads) {
     || text(a).reduce((order, part, i) => order || natural.compare(part, text(b)[i]), 0));
 }
 
+const DAY_MS = 24 * 3600 * 1000;
+
+/** One look at one tray on one day: a second look is another than the usual one. */
+function nameOf(load) {
+  return [load.set, load.tray, load.day, load.sort ?? ''].join('/');
+}
+
 export class RoundView {
   #root;
   #say;
@@ -22,7 +29,7 @@ export class RoundView {
 
   /**
    * @param root where it is drawn
-   * @param around {say, counting, act: {take(load), undo(id), out(load), send(), refused(id), setup(), help()}}
+   * @param around {say, counting, act: {take(load), undo(id), out(load), send(), save(), letGo(id), setup(), help()}}
    */
   constructor(root, { say, counting, act }) {
     this.#root = root;
@@ -36,21 +43,28 @@ export class RoundView {
 
   /**
    * @param now {loads, after: the tray just finished or null, outs: Map of set/tray to instants, waiting: entries only on
-   *     this phone, refused: entries, message: what there is to say of the desk, others: who has which tray, clock}
+   *     this phone, refused: entries, message: what there is to say of the desk, others: who has which tray, link, clock}
    */
   show(now) {
     const say = this.#say;
-    const touched = new Map(this.#counting.sittings.map(s => [s.load.set + '/' + s.load.tray + '/' + s.load.day, s.id]).reverse());
+    const touched = new Map(this.#counting.sittings.map(s => [nameOf(s.load), s.id]).reverse());
     const state = load => {
-      const id = touched.get(load.set + '/' + load.tray + '/' + load.day);
+      const id = touched.get(nameOf(load));
       if (id === undefined) return 'open';
       return this.#counting.said(id).isDone ? 'done' : 'begun';
     };
     const loads = inOrder(now.loads);
     const wanted = loads.filter(l => l.due !== 'not_due');
-    const next = wanted.find(l => state(l) !== 'done') ?? null;
+    const left = wanted.filter(l => state(l) !== 'done');
+    // A tray that somebody else has in the hand is not offered, as long as there is another.
+    const next = left.find(l => !now.others.some(o => o.set === l.set && o.tray === l.tray)) ?? left[0] ?? null;
     this.#at = { ...now, loads, next };
-    const isDone = wanted.filter(l => state(l) === 'done').length;
+    // What the desk has taken in is due no more, and still today's work.
+    const gone = this.#counting.sittings.filter(s => s.load.due !== 'not_due' && now.at - s.openedAt < DAY_MS
+      && new Date(s.openedAt).getDate() === new Date(now.at).getDate() && this.#counting.said(s.id).isDone
+      && !wanted.some(l => nameOf(l) === nameOf(s.load)));
+    const isDone = wanted.filter(l => state(l) === 'done').length + gone.length;
+    const ofAll = wanted.length + gone.length;
 
     const fresh = el('div');
     fill(fresh,
@@ -60,26 +74,32 @@ export class RoundView {
         el('button', { type: 'button', class: 'away', 'data-key': 'setup' }, say('setup.open'))),
       el('h1', {}, say('round.title')),
       now.after === null ? null : this.#justDone(now.after),
+      ...now.refused.map(entry => el('section', { class: 'refused' },
+        el('p', {}, say(entry.undone ? 'refused.undoing' : 'refused', entry.tray, entry.reason)),
+        entry.undone ? null
+          : el('button', { type: 'button', class: 'key small', 'data-key': 'again:' + entry.sitting }, say('refused.again', entry.tray)),
+        el('button', { type: 'button', class: 'key small', 'data-key': 'save' }, say('round.save')),
+        entry.saved
+          ? el('button', { type: 'button', class: 'key small', 'data-key': 'letGo:' + entry.id }, say('refused.letGo')) : null)),
       next === null
-        ? el('p', { class: 'nothing' }, wanted.length === 0 ? say('round.nothingDue') : say('round.allDone'))
+        ? el('p', { class: 'nothing' }, ofAll === 0 ? say('round.nothingDue') : say('round.allDone'))
         : el('section', { class: 'next' },
           el('p', { class: 'where' }, where(say, next)),
           el('p', { class: 'number' }, el('span', { class: 'unseen' }, say('tray.word') + ' '), next.tray),
           el('p', {}, next.eggs === null ? say('round.eggsUnknown') : say.many('round.eggs', next.eggs)),
+          next.sort ? el('p', {}, say('state.second')) : null,
+          next.other === null ? null : el('p', { class: 'note' }, next.other),
           el('button', { type: 'button', class: 'key end done', 'data-key': 'take:' + loads.indexOf(next) },
             say(state(next) === 'begun' ? 'round.goOn' : 'round.take', next.tray))),
       el('p', { class: 'desk', role: 'status' }, deskWords(say, now)),
+      now.link === null ? null : el('p', { class: 'note' }, now.link),
       now.clock === null ? null : el('p', { class: 'note' }, now.clock),
       now.waiting > 0
         ? el('p', {}, el('button', { type: 'button', class: 'key small', 'data-key': 'send' }, say('round.send')),
           el('button', { type: 'button', class: 'key small', 'data-key': 'save' }, say('round.save')))
         : null,
-      ...now.refused.map(entry => el('section', { class: 'refused' },
-        el('p', {}, say('refused', entry.tray, entry.reason)),
-        el('button', { type: 'button', class: 'key small', 'data-key': 'again:' + entry.sitting }, say('refused.again', entry.tray)),
-        el('button', { type: 'button', class: 'key small', 'data-key': 'save' }, say('round.save')))),
       wanted.length === 0 ? null
-        : el('section', {}, el('h2', {}, say('round.due', isDone, wanted.length)),
+        : el('section', {}, el('h2', {}, say('round.due', isDone, ofAll)),
           ...this.#shelves(wanted, state, now)),
       loads.length === wanted.length ? null
         : el('details', {}, el('summary', {}, say('round.others', loads.length - wanted.length)),
@@ -118,6 +138,7 @@ export class RoundView {
     if (state !== 'open') words.push(say('state.' + state));
     if (load.due === 'possible') words.push(say('state.possible'));
     if (load.sort) words.push(say('state.second'));
+    else if (load.secondOf !== null) words.push(load.secondOf === '' ? say('state.secondElse') : say('state.secondOf', load.secondOf));
     if (other) words.push(say('state.' + other.state, other.who));
     if (out !== undefined && state !== 'done') {
       const minutes = Math.max(0, Math.floor((now.at - out) / 60000));
@@ -148,6 +169,7 @@ export class RoundView {
       case 'out': this.#act.out(at.loads[Number(which)]); break;
       case 'undo': this.#act.undo(at.after); break;
       case 'again': this.#act.undo(which); break;
+      case 'letGo': this.#act.letGo(which); break;
       default: this.#act[what]();
     }
   }
@@ -166,13 +188,17 @@ export function addsUp(say, said, load) {
   const named = FINDINGS.filter(f => found[f] > 0).map(f => say('sum.finding', say('finding.' + f), found[f]));
   if (said.unsorted > 0) named.push(say('sum.unsorted', said.unsorted));
   const what = named.length === 0 ? say('sum.nothing') : named.join(', ') + '.';
-  return adds.held === null
+  const whole = adds.held === null
     ? say('sum.doneUnknown', load.tray, what, adds.out)
     : say('sum.done', load.tray, adds.seen, what, adds.live, adds.out, adds.left);
+  const why = whyAsOne(said, load);
+  return why === null ? whole : whole + ' ' + say.many('sum.' + why.key, why.eggs);
 }
 
 function deskWords(say, now) {
   const parts = [say('desk.' + now.desk)];
-  parts.push(now.waiting === 0 ? say('waiting.none') : say.many('waiting', now.waiting));
+  if (now.waiting > 0) parts.push(say.many('waiting', now.waiting));
+  if (now.refused.length > 0) parts.push(say.many('waiting.refused', now.refused.length));
+  if (now.waiting + now.refused.length === 0) parts.push(say('waiting.none'));
   return parts.join(' ');
 }

@@ -112,6 +112,14 @@ class Shelf {
     });
   }
 
+  /** These refused entries lie in a file now. */
+  saved(ids) {
+    return this.#write(['outbox'], async tx => {
+      const outbox = tx.objectStore('outbox');
+      for (const id of ids) outbox.put({ ...await outbox.get(id), saved: true });
+    });
+  }
+
   /** A refused entry is let go, once its tray was counted again or it was saved to a file. */
   letGo(id) {
     return this.#write(['outbox'], tx => tx.objectStore('outbox').delete(id));

@@ -21,10 +21,11 @@ const USUAL = {
  *   {kind: 'done'}                           the tray is finished
  *   {kind: 'undo'}                           takes back the last touch that still stands
  *
+ * @param sort of the look: one that is blind marks, and takes nothing out
  * @returns {{marks: Array<{finding, treated, pen, place}>, good: number, unsorted: number,
  *            counted: Map<string|null, number>, isDone: boolean, canUndo: boolean, doneAt: ?number}}
  */
-export function fold(touches) {
+export function fold(touches, sort = null) {
   const standing = [];
   for (const touch of touches) {
     if (touch.kind === 'undo') standing.pop();
@@ -34,10 +35,10 @@ export function fold(touches) {
   for (const touch of standing) {
     switch (touch.kind) {
       case 'found':
-        said.marks.push({ finding: touch.finding, treated: USUAL[touch.finding], pen: touch.pen ?? null, place: touch.place ?? null });
+        said.marks.push({ finding: touch.finding, treated: sort ? 'stays' : USUAL[touch.finding], pen: touch.pen ?? null, place: touch.place ?? null });
         break;
       case 'instead':
-        if (said.marks.length > 0) said.marks.at(-1).treated = touch.treated;
+        if (said.marks.length > 0 && !sort) said.marks.at(-1).treated = touch.treated;
         break;
       case 'good': said.good += 1; break;
       case 'out': said.unsorted += 1; break;
@@ -46,6 +47,11 @@ export function fold(touches) {
     }
   }
   return said;
+}
+
+/** Whether a second look is one, and of two usual looks both are: they are never taken for one another. */
+export function isSameLook(one, other) {
+  return (one.sort ?? null) === (other.sort ?? null);
 }
 
 /** How many eggs show each finding. */
@@ -84,10 +90,31 @@ function countedOr(said, held) {
 }
 
 /**
+ * Why pens that were said are not counted apart after all; null where they are, or where none was said.
+ *
+ * @returns {?{key: string, eggs: number}} key: the end of a key of words; eggs: whose pen is missing
+ */
+export function whyAsOne(said, load) {
+  if ((load.pens ?? []).length < 2 || said.marks.every(m => m.pen === null)) return null;
+  const eggs = said.good + said.unsorted + said.marks.filter(m => m.pen === null).length;
+  if (eggs > 0) return { key: 'penless', eggs };
+  return said.counted.has(null) ? { key: 'countedWhole', eggs: 0 } : null;
+}
+
+/** Which of the pens the egg at a place is from; -1 where that was not recorded. */
+export function penAt(place, pens) {
+  const its = pens.findIndex(p => p.places.includes(place));
+  if (its >= 0) return its;
+  // All others were put down with their places: what lies elsewhere is of the one that was not.
+  const rest = pens.filter(p => p.places.length === 0);
+  return rest.length === 1 && !rest[0].mark ? pens.indexOf(rest[0]) : -1;
+}
+
+/**
  * The payloads of the looks that a finished tray makes: one, or one for each pen where pens can be told apart and every
  * egg that was touched has its pen. Where one has none, all is counted for the tray together: never split by guess.
  *
- * @param load {set, tray, pens: [{pen, eggs}] of eggs that can be told apart}
+ * @param load {set, tray, pens: [{pen, eggs?, mark?, places}] where eggs can be told apart}
  * @param minutesOut null where the time out of the heat was not taken
  * @param sort 'second_blind' where the desk asked for a second look; absent otherwise
  */

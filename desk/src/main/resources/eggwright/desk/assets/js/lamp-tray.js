@@ -2,7 +2,7 @@
 
 import { el, fill, write } from './lamp-dom.js';
 import { listenToFingers } from './lamp-keys.js';
-import { FINDINGS, counts, sum } from './lamp-touches.js';
+import { FINDINGS, counts, penAt, sum, whyAsOne } from './lamp-touches.js';
 
 const SIX = FINDINGS.slice(0, 6);
 
@@ -16,6 +16,7 @@ export class TrayView {
   #leave;
   #id = null;
   #place = null;
+  /** The pen that was chosen, until another is. */
   #pen = null;
   #shown = {};
 
@@ -46,15 +47,17 @@ export class TrayView {
     const key = (name, label, kind) => el('button', { type: 'button', class: 'key ' + kind, 'data-key': name }, label);
     const counted = n => say('key.count', n);
 
-    const keys = this.#chosen().form === 'two'
+    // A blind look says what each egg shows: good and out alone would say nothing.
+    const isTwo = this.#chosen().form === 'two' && !load.sort;
+    const keys = isTwo
       ? el('div', { class: 'keys two', role: 'group', 'aria-label': say('keys.two') },
         ...['good', 'out'].map(name => key(name, [el('span', {}, say('key.' + name)), shown['tally:' + name] = el('b', {}, '')], 'wide')))
       : el('div', { class: 'keys', role: 'group', 'aria-label': say('keys.six') },
         ...SIX.map(name => key(name, [el('span', {}, say('finding.' + name)), shown[name] = el('b', {}, '')], 'finding')));
 
+    const notes = [load.note, load.sort === 'second_blind' ? say('tray.blind') : null, load.second, load.other]
+      .filter(Boolean).map(note => el('p', { class: 'note' }, note));
     shown.before = el('div', { class: 'before' },
-      load.note ? el('p', { class: 'note' }, load.note) : null,
-      load.sort === 'second_blind' ? el('p', { class: 'note' }, say('tray.blind')) : null,
       load.eggs === null ? null : el('p', {}, say.many('tray.bookSays', load.eggs)),
       load.eggs === null ? null : el('div', {},
         shown.fewer = key('fewer', counted(load.eggs - 1), 'small'),
@@ -64,12 +67,16 @@ export class TrayView {
       shown.stays = key('stays', say('key.stays'), 'small'),
       shown.toOpen = key('open', say('key.open'), 'small'),
       shown.outAgain = key('takeOut', say('key.takeOut'), 'small'));
-    const pens = load.pens.length > 1
+    const pens = load.pens.length > 1 && !isTwo
       ? el('div', { class: 'pens', role: 'group', 'aria-label': say('tray.whichPen') },
-        ...load.pens.map((p, i) => key('pen:' + i, p.mark ? say('tray.penMarked', p.pen, p.mark) : p.pen, 'small pen')))
+        ...load.pens.map((p, i) => key('pen:' + i, [el('span', {}, p.pen), el('small', {}, signOf(say, p))], 'pen')),
+        shown.penless = el('p', { class: 'penless' }, ''))
       : null;
     shown.pens = pens;
     shown.board = this.#chosen().places === 'on' && load.rows.length > 0 ? this.#board(load) : null;
+    // Where every place says the pen, there is nothing left to choose.
+    if (shown.board && pens && load.pens.every(p => !p.mark)) pens.classList.add('told');
+    this.#root.classList.toggle('boarded', shown.board !== null);
 
     fill(this.#root,
       el('header', { class: 'which' },
@@ -78,11 +85,11 @@ export class TrayView {
       el('p', { class: 'where' }, where(say, load)),
       el('h1', { class: 'number', tabindex: '-1' }, el('span', { class: 'unseen' }, say('tray.word') + ' '), load.tray),
       shown.sum = el('p', { class: 'sum', role: 'status' }, ''),
-      el('div', { class: 'middle' }, shown.before, shown.last, pens, shown.board),
+      el('div', { class: 'middle' }, ...notes, shown.before, shown.last, pens, shown.board),
       keys,
       el('div', { class: 'ends' },
         shown.undo = key('undo', say('key.undo'), 'end'),
-        this.#chosen().form === 'two' ? null
+        isTwo ? null
           : key('wrong_end_up', [el('span', {}, say('finding.wrong_end_up')), shown.wrong_end_up = el('b', {}, '')], 'end'),
         key('done', say('key.done'), 'end done')));
     this.refresh();
@@ -95,9 +102,11 @@ export class TrayView {
     const id = this.#id;
     const { load } = this.#counting.sitting(id);
     const say = this.#say;
+    // A blind look marks; what is done with the eggs is for the usual look.
+    if (load.sort && ['stays', 'open', 'takeOut', 'good', 'out'].includes(key)) return;
     if (FINDINGS.includes(key)) {
       const where = {};
-      if (this.#pen !== null) where.pen = load.pens[this.#pen].pen;
+      if (this.#penNow !== null) where.pen = load.pens[this.#penNow].pen;
       if (this.#place !== null) where.place = this.#place;
       this.#counting.found(id, key, where);
       this.#place = null;
@@ -114,7 +123,8 @@ export class TrayView {
       this.#voice.say(say('treated.' + (key === 'takeOut' ? 'out' : key)));
     } else if (key === 'fewer' || key === 'more') {
       const pen = this.#pen === null ? null : load.pens[this.#pen].pen;
-      const now = this.#counting.said(id).counted.get(pen) ?? (pen === null ? load.eggs : load.pens[this.#pen].eggs);
+      const now = this.#heldNow();
+      if (now === null) return;
       this.#counting.counted(id, now + (key === 'more' ? 1 : -1), pen);
       this.#voice.tick('other');
     } else if (key.startsWith('pen:')) {
@@ -165,7 +175,7 @@ export class TrayView {
         : say('sum.known', adds.held, adds.faulty, adds.live));
     const last = said.marks.at(-1);
     const isMarked = last !== undefined;
-    shown.last.hidden = !isMarked;
+    shown.last.hidden = !isMarked || Boolean(load.sort);
     shown.before.hidden = isMarked || said.good > 0 || said.unsorted > 0;
     if (isMarked) {
       write(shown.lastWords, say('last.' + last.treated, say('finding.' + last.finding)));
@@ -174,18 +184,36 @@ export class TrayView {
       shown.outAgain.hidden = last.treated === 'out';
     }
     if (!shown.before.hidden && shown.fewer) {
-      const pen = this.#pen === null ? null : load.pens[this.#pen].pen;
-      const now = said.counted.get(pen) ?? (pen === null ? load.eggs : load.pens[this.#pen].eggs);
-      write(shown.fewer, say('key.count', now - 1));
-      write(shown.more, say('key.count', now + 1));
+      const now = this.#heldNow();
+      shown.fewer.parentElement.hidden = now === null;
+      if (now !== null) {
+        write(shown.fewer, say('key.count', now - 1));
+        write(shown.more, say('key.count', now + 1));
+      }
     }
     if (shown.pens) {
-      [...shown.pens.children].forEach((button, i) => button.setAttribute('aria-pressed', String(i === this.#pen)));
+      shown.pens.querySelectorAll('.pen').forEach((button, i) => button.setAttribute('aria-pressed', String(i === this.#penNow)));
+      const why = whyAsOne(said, load);
+      write(shown.penless, why === null ? '' : say.many('tray.' + why.key, why.eggs));
     }
     if (shown.board) this.#markBoard(said);
     shown.undo.disabled = !said.canUndo;
     this.settled();
     this.outFor(outAt);
+  }
+
+  /** The pen of the next egg: whose place was touched, else the one that was chosen; null where neither says. */
+  get #penNow() {
+    const { load } = this.#counting.sitting(this.#id);
+    const at = this.#place === null || load.pens.length < 2 ? -1 : penAt(this.#place, load.pens);
+    return at < 0 ? this.#pen : at;
+  }
+
+  /** What is in it, or of the chosen pen: as counted here, or as the book says; null where neither is known. */
+  #heldNow() {
+    const { load } = this.#counting.sitting(this.#id);
+    const chosen = this.#pen === null ? null : load.pens[this.#pen];
+    return this.#counting.said(this.#id).counted.get(chosen?.pen ?? null) ?? (chosen === null ? load.eggs : chosen.eggs ?? null);
   }
 
   /** A count looks different until it is on the phone's medium. */
@@ -199,8 +227,8 @@ export class TrayView {
     if (!place) return;
     const minutes = outAt === null ? null : Math.max(0, Math.floor((now - outAt) / 60000));
     const limit = this.#counting.sitting(this.#id)?.load.minutesLimit ?? null;
-    write(place, minutes === null ? '' : this.#say.many('tray.outFor', minutes));
     const late = minutes !== null && limit !== null && minutes >= limit;
+    write(place, minutes === null ? '' : late ? this.#say('tray.late', minutes, limit) : this.#say.many('tray.outFor', minutes));
     if (late && !place.classList.contains('late')) this.#voice.tick('warn');
     place.classList.toggle('late', late);
   }
@@ -208,8 +236,9 @@ export class TrayView {
   #board(load) {
     let place = 0;
     const doubtful = new Set(load.doubtful);
-    return el('div', { class: 'board', role: 'group', 'aria-label': this.#say('tray.places') },
-      ...load.rows.map((holes, row) => el('div', { class: 'holes' + (row % 2 === 1 && holes !== load.rows[0] ? ' shifted' : '') },
+    const board = el('div', { class: 'board', role: 'group', 'aria-label': this.#say('tray.places') },
+      // Rows stand on their middle: one that is shorter lies between the eggs of its neighbours.
+      ...load.rows.map(holes => el('div', { class: 'holes' },
         ...Array.from({ length: holes }, () => {
           place += 1;
           return el('button', {
@@ -217,6 +246,9 @@ export class TrayView {
             'aria-label': this.#say(doubtful.has(place) ? 'tray.placeAgain' : 'tray.place', place),
           });
         }))));
+    board.style.setProperty('--across', String(Math.max(...load.rows)));
+    board.style.setProperty('--rows', String(load.rows.length));
+    return board;
   }
 
   #markBoard(said) {
@@ -227,6 +259,22 @@ export class TrayView {
       hole.classList.toggle('marked', marked.has(place));
     }
   }
+}
+
+/** What the eggs of a pen show, or where they lie. */
+function signOf(say, { mark, places }) {
+  if (mark) return mark;
+  return places.length > 0 ? say('tray.penPlaced', runs(places)) : say('tray.penPlain');
+}
+
+/** 1, 2, 3, 7 as "1–3, 7". */
+function runs(places) {
+  const found = [];
+  for (const place of places) {
+    if (found.at(-1)?.[1] === place - 1) found.at(-1)[1] = place;
+    else found.push([place, place]);
+  }
+  return found.map(([from, to]) => (from === to ? String(from) : from + '–' + to)).join(', ');
 }
 
 /** "Set 27-5 · section 2 · day 7", with what is known of it. */
