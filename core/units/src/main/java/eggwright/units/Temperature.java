@@ -9,8 +9,10 @@ public record Temperature(double number, Scale scale) {
     /** Celsius degrees between absolute zero and the ice point; exact by definition (SI Brochure, 9th edition). */
     public static final double ZERO_CELSIUS_KELVIN = 273.15;
 
-    private static final double FAHRENHEIT_AT_ICE = 32.0;
-    private static final double FAHRENHEIT_PER_CELSIUS = 1.8;
+    /** Fahrenheit degrees at 0 °C; exact by definition. */
+    public static final double FAHRENHEIT_AT_ICE = 32.0;
+    /** Fahrenheit degrees in a difference of one Celsius degree; exact by definition. */
+    public static final double FAHRENHEIT_PER_CELSIUS = 1.8;
 
     /** The two scales that incubators are read in. */
     public enum Scale {
