@@ -114,7 +114,7 @@ class SqliteReadingStoreTest {
         try (var book = DataFolder.at(folder).read()) {
             var fault = org.junit.jupiter.api.Assertions.assertThrows(
                     StoreFault.class, () -> book.readings().take(AIR, minutes(0, 99.5)));
-            assertTrue(fault.getMessage().startsWith("The readings were not saved"), fault.getMessage());
+            assertTrue(String.valueOf(fault.getMessage()).startsWith("The readings were not saved"), fault::getMessage);
         }
     }
 }

@@ -25,6 +25,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** Reads a season's sheet, or an exported book, into the book, all or nothing. */
@@ -32,16 +33,20 @@ final class ImportCommand {
     private static final String SEASON = "season";
     private static final String BOOK = "book";
     private static final String LAMP = "lamp";
+    private static final String READINGS = "readings";
 
     private ImportCommand() {}
 
     static CommandSpec spec() {
         return FarmCommand.of(
                 "import",
-                "Reads a file into the book, all or nothing: a season from a spreadsheet, a whole book that export wrote, or what a phone at the lamp saved.",
+                "Reads a file into the book, all or nothing: a season from a spreadsheet, a whole book that export wrote, what a phone at the lamp saved, or what a logger read.",
                 "eggwright import season last-year.csv --data farm",
                 ImportCommand::run,
-                List.of(FarmCommand.option("who", "NAME", "who imports it; import where not given")),
+                Stream.concat(
+                                Stream.of(FarmCommand.option("who", "NAME", "who imports it; import where not given")),
+                                ReadingsImport.options().stream())
+                        .toList(),
                 "KIND",
                 "FILE");
     }
@@ -53,9 +58,13 @@ final class ImportCommand {
         if (command.word(0).equals(LAMP)) {
             return LampImport.run(command, Path.of(command.word(1)));
         }
+        if (command.word(0).equals(READINGS)) {
+            return ReadingsImport.run(command);
+        }
         if (!command.word(0).equals(SEASON)) {
-            throw FarmCommands.refused("\"" + command.word(0)
-                    + "\" is not a kind of file that can be imported. Nothing was done. Write season, book or lamp.");
+            throw FarmCommands.refused(
+                    "\"" + command.word(0)
+                            + "\" is not a kind of file that can be imported. Nothing was done. Write season, book, lamp or readings.");
         }
         return switch (TableReader.read(Path.of(command.word(1)))) {
             case TableRead.Refused(var problems, int beyond) -> refused(command, problems, beyond);
