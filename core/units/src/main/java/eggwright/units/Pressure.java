@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * A pressure of air or of the vapour in it, kept with the number and the unit that a person typed.
  *
- * <p>Range: 0 to 1,000 kPa.
+ * <p>Range: 0 to 10,000 kPa, wide enough that a slip of the unit is met where more is known.
  */
 public record Pressure(double number, Unit unit) {
     /** Standard pressure at sea level; exact by definition (ISO 2533:1975). */
@@ -38,7 +38,7 @@ public record Pressure(double number, Unit unit) {
     }
 
     public Pressure {
-        OutOfRange.check("Pressure", number * unit.kilopascals, 0, 1000, "kPa");
+        OutOfRange.check("Pressure", number * unit.kilopascals, 0, 10_000, "kPa");
     }
 
     public static Pressure ofKilopascals(double kilopascals) {
