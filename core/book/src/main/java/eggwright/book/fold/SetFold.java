@@ -29,6 +29,7 @@ import eggwright.book.picture.ParcelId;
 import eggwright.book.picture.Parcels;
 import eggwright.book.picture.Place;
 import eggwright.book.picture.SecondLook;
+import eggwright.book.picture.WeighedAt;
 import eggwright.trade.BreakOutClass;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -286,7 +287,7 @@ final class SetFold {
 
     private void weigh(Effective entry, Weighed it) {
         for (var load : named(entry, Scope.ofLoad(it.set(), it.tray()))) {
-            load.weighings.put(entry.id(), it);
+            load.weighings.put(entry.id(), new WeighedAt(entry.at(), it));
         }
     }
 
