@@ -42,7 +42,7 @@ final class SettingPages implements Pages {
         var minutes = habits.minutesOut();
         var rows = List.of(
                 List.of(Cell.of(words.say("habit.name")), Cell.of(habits.farmName())),
-                List.of(Cell.of(words.say("habit.zone")), Cell.of(habits.zone().getId())),
+                List.of(Cell.of(words.say("habit.zone")), Cell.of(book.zone().getId())),
                 List.of(
                         Cell.of(words.say("habit.set")),
                         Cell.of((weekday == null

@@ -44,7 +44,7 @@ public final class BookPages implements Pages {
     }
 
     private ZoneId zone() {
-        return book.picture().farm().habits().zone();
+        return book.zone();
     }
 
     private Answer list(Visit visit) {

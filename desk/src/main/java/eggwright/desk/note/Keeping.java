@@ -69,8 +69,7 @@ final class Keeping {
     }
 
     FormReader reader(Visit visit) {
-        return new FormReader(
-                visit.typed(), words(visit), book.picture().farm().habits().zone());
+        return new FormReader(visit.typed(), words(visit), book.zone());
     }
 
     static Optional<Payload> read(EntryForm kind, FormReader reader) {

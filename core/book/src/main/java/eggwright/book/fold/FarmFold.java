@@ -8,6 +8,7 @@ import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.IncidentNoted;
 import eggwright.book.entry.Remarked;
 import eggwright.book.entry.SpeciesOverridden;
+import eggwright.book.picture.FarmClock;
 import eggwright.book.picture.FarmPicture;
 import eggwright.book.picture.FarmPicture.Chicks;
 import eggwright.book.picture.Habits;
@@ -70,7 +71,7 @@ final class FarmFold implements PartFold<FarmPicture> {
     private static Habits changed(Habits was, HabitsNoted it) {
         return new Habits(
                 it.farmName() == null ? was.farmName() : it.farmName(),
-                it.timeZone() == null ? was.zone() : ZoneId.of(it.timeZone()),
+                it.timeZone() == null ? was.clock() : FarmClock.of(ZoneId.of(it.timeZone())),
                 it.setWeekday() == null ? was.setWeekday() : it.setWeekday(),
                 it.setHour() == null ? was.setHour() : it.setHour(),
                 it.candlingDays() == null ? was.candlingDays() : it.candlingDays(),

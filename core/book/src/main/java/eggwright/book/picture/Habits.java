@@ -2,7 +2,6 @@ package eggwright.book.picture;
 
 import java.time.DayOfWeek;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * How the farm does things: the last word on each matter.
  *
  * @param farmName empty where not yet named
- * @param zone time zone of the farm; UTC until noted
+ * @param clock by which the farm lives
  * @param setWeekday absent where no fixed day was noted
  * @param candlingDays absent: the custom of the species
  * @param trayRows eggs in each row of a tray, from the front; empty where trays are not told by place
@@ -18,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Habits(
         String farmName,
-        ZoneId zone,
+        FarmClock clock,
         @Nullable DayOfWeek setWeekday,
         LocalTime setHour,
         @Nullable List<Integer> candlingDays,
@@ -29,7 +28,7 @@ public record Habits(
     /** Until the farm says otherwise: sets go in at 8, rounds at 7 and 19, work at the lamp at 19 (common practice, no source). */
     public static final Habits CUSTOM = new Habits(
             "",
-            ZoneId.of("UTC"),
+            FarmClock.NOT_NOTED,
             null,
             LocalTime.of(8, 0),
             null,
@@ -42,9 +41,5 @@ public record Habits(
         candlingDays = candlingDays == null ? null : List.copyOf(candlingDays);
         rounds = List.copyOf(rounds);
         trayRows = List.copyOf(trayRows);
-    }
-
-    public FarmClock clock() {
-        return FarmClock.of(zone);
     }
 }
