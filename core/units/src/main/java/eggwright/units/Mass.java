@@ -41,16 +41,21 @@ public record Mass(double number, Unit unit) {
      */
     public static Mass parse(String text) {
         var typed = TypedNumber.read(text)
-                .orElseThrow(() -> new OutOfRange("\"" + text + "\" is not a mass. Write 31.2g or 1.1oz."));
+                .orElseThrow(() -> new OutOfRange(
+                        QuantityReason.NOT_A_MASS, "\"" + text + "\" is not a mass. Write 31.2g or 1.1oz.", text));
         if (typed.unit().isEmpty()) {
-            throw new OutOfRange("\"" + text + "\" has no unit. Write 31.2g or 1.1oz.");
+            throw new OutOfRange(
+                    QuantityReason.MASS_WITHOUT_UNIT, "\"" + text + "\" has no unit. Write 31.2g or 1.1oz.", text);
         }
         for (var unit : Unit.values()) {
             if (unit.symbol.equals(typed.unit())) {
                 return new Mass(typed.number(), unit);
             }
         }
-        throw new OutOfRange("\"" + text + "\" has a unit that is not g, kg, oz or lb. Write 31.2g or 1.1oz.");
+        throw new OutOfRange(
+                QuantityReason.MASS_OF_OTHER_UNIT,
+                "\"" + text + "\" has a unit that is not g, kg, oz or lb. Write 31.2g or 1.1oz.",
+                text);
     }
 
     public double grams() {

@@ -180,7 +180,7 @@ final class FarmForms {
                         try {
                             known.get().read(r.text("value"));
                         } catch (OutOfRange refused) {
-                            r.mendInWords("value", String.valueOf(refused.getMessage()));
+                            r.mend("value", refused);
                         }
                     }
                     return new SpeciesOverridden(r.species("species"), field, r.text("value"));

@@ -1,7 +1,9 @@
 package eggwright.desk.note;
 
+import eggwright.book.name.PenName;
 import eggwright.desk.form.Form;
 import eggwright.desk.form.Typed;
+import eggwright.desk.words.RefusalWords;
 import eggwright.desk.words.Words;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesWord;
@@ -15,6 +17,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -33,16 +36,28 @@ public final class FormReader {
     private final Words words;
     private final ZoneId zone;
     private final String prefix;
+    private final Function<PenName, Optional<Species>> pens;
     private final List<Form.ToMend> toMend;
 
-    public FormReader(Typed typed, Words words, ZoneId zone) {
-        this(typed, words, zone, "", new ArrayList<>());
+    /**
+     * @param zone of the hours that are typed
+     * @param pens what a pen holds, where that is known
+     */
+    public FormReader(Typed typed, Words words, ZoneId zone, Function<PenName, Optional<Species>> pens) {
+        this(typed, words, zone, pens, "", new ArrayList<>());
     }
 
-    private FormReader(Typed typed, Words words, ZoneId zone, String prefix, List<Form.ToMend> toMend) {
+    private FormReader(
+            Typed typed,
+            Words words,
+            ZoneId zone,
+            Function<PenName, Optional<Species>> pens,
+            String prefix,
+            List<Form.ToMend> toMend) {
         this.typed = typed;
         this.words = words;
         this.zone = zone;
+        this.pens = pens;
         this.prefix = prefix;
         this.toMend = toMend;
     }
@@ -57,9 +72,10 @@ public final class FormReader {
         toMend.add(new Form.ToMend(prefix + name, words.say(key, arguments)));
     }
 
-    /** Says that a field is to be mended, in words that a value gave itself. */
-    public void mendInWords(String name, String message) {
-        toMend.add(new Form.ToMend(name.isEmpty() ? "" : prefix + name, message));
+    /** Says that a field is to be mended, or the form where no field is named, because a value refused what was typed. */
+    public void mend(String name, OutOfRange refused) {
+        toMend.add(
+                new Form.ToMend(name.isEmpty() ? "" : prefix + name, new RefusalWords(words.language()).say(refused)));
     }
 
     /** What was typed, without blanks around it; empty where nothing was. */
@@ -134,7 +150,7 @@ public final class FormReader {
         try {
             return read.get();
         } catch (OutOfRange refused) {
-            mendInWords(name, String.valueOf(refused.getMessage()));
+            mend(name, refused);
             return null;
         }
     }
@@ -163,10 +179,27 @@ public final class FormReader {
         return switch (Species.parse(text(name))) {
             case SpeciesWord.Known(var species) -> species;
             case SpeciesWord.Unknown unknown -> {
-                mendInWords(name, unknown.message());
+                mend(name, "reader.species", unknown.typed(), unknown.nearest().word());
                 yield Species.PHEASANT;
             }
         };
+    }
+
+    /** The species chosen; where none was, that of the pen in another field. */
+    public Species species(String name, String penField) {
+        if (!isEmpty(name) || isEmpty(penField)) {
+            return species(name);
+        }
+        try {
+            var held = pens.apply(new PenName(text(penField)));
+            if (held.isEmpty()) {
+                mend(name, "reader.speciesOfPen");
+            }
+            return held.orElse(Species.PHEASANT);
+        } catch (OutOfRange notAPen) {
+            // Said beside the pen.
+            return Species.PHEASANT;
+        }
     }
 
     public LocalDate day(String name) {
@@ -226,7 +259,7 @@ public final class FormReader {
             mend(name, "reader.tooManyRows", Typed.MOST_ROWS);
         }
         return typed.filledRows(prefix + name).stream()
-                .map(row -> new FormReader(typed, words, zone, row.name() + ".", toMend))
+                .map(row -> new FormReader(typed, words, zone, pens, row.name() + ".", toMend))
                 .toList();
     }
 

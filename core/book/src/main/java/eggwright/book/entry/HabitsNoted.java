@@ -40,24 +40,26 @@ public record HabitsNoted(
                 timeZone = ZoneId.of(timeZone).getId();
             } catch (DateTimeException unknown) {
                 throw new OutOfRange(
-                        "\"" + timeZone + "\" is not a time zone. It looks like America/Chicago or Europe/London.");
+                        EntryReason.NOT_A_TIME_ZONE,
+                        "\"" + timeZone + "\" is not a time zone. It looks like America/Chicago or Europe/London.",
+                        timeZone);
             }
         }
         if (candlingDays != null) {
             candlingDays = List.copyOf(candlingDays);
             for (int day : candlingDays) {
-                OutOfRange.check("Candling day", day, 1, 40, "days");
+                Checks.within(EntryReason.CANDLING_DAY_OUTSIDE, "Candling day", day, 1, 40);
             }
         }
         rounds = rounds == null ? null : List.copyOf(rounds);
         if (trayRows != null) {
             trayRows = List.copyOf(trayRows);
             for (int eggs : trayRows) {
-                OutOfRange.check("Eggs in a row of the tray", eggs, 1, 60, "eggs");
+                Checks.within(EntryReason.TRAY_ROW_OUTSIDE, "Eggs in a row of the tray", eggs, 1, 60);
             }
         }
         if (minutesOut != null) {
-            OutOfRange.check("Minutes out of the heat", minutesOut, 1, 240, "minutes");
+            Checks.within(EntryReason.MINUTES_OUT_OUTSIDE, "Minutes out of the heat", minutesOut, 1, 240);
         }
     }
 
