@@ -69,16 +69,11 @@ final class FarmForms {
                         r.nameOrNone("machine", MachineName::new),
                         r.momentOrNone("until"),
                         r.text("text")),
-                it -> {
-                    var until = it.until();
-                    return new Written()
-                            .choice("incident", it.what())
-                            .name("machine", it.machine())
-                            .text(
-                                    "until",
-                                    until == null ? "" : until.toLocalDateTime().toString())
-                            .text("text", it.text());
-                },
+                it -> new Written()
+                        .choice("incident", it.what())
+                        .name("machine", it.machine())
+                        .moment("until", it.until())
+                        .text("text", it.text()),
                 Place.REPORTABLE_SIGNS,
                 Place.FUEL_INDOORS,
                 Place.CURRENT_AND_WATER);

@@ -17,6 +17,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -35,6 +36,7 @@ public final class FormReader {
     private final Typed typed;
     private final Words words;
     private final ZoneId zone;
+    private final Map<String, OffsetDateTime> stood;
     private final String prefix;
     private final Function<PenName, Optional<Species>> pens;
     private final List<Form.ToMend> toMend;
@@ -44,7 +46,7 @@ public final class FormReader {
      * @param pens what a pen holds, where that is known
      */
     public FormReader(Typed typed, Words words, ZoneId zone, Function<PenName, Optional<Species>> pens) {
-        this(typed, words, zone, pens, "", new ArrayList<>());
+        this(typed, words, zone, pens, Map.of(), "", new ArrayList<>());
     }
 
     private FormReader(
@@ -52,14 +54,25 @@ public final class FormReader {
             Words words,
             ZoneId zone,
             Function<PenName, Optional<Species>> pens,
+            Map<String, OffsetDateTime> stood,
             String prefix,
             List<Form.ToMend> toMend) {
         this.typed = typed;
         this.words = words;
         this.zone = zone;
         this.pens = pens;
+        this.stood = stood;
         this.prefix = prefix;
         this.toMend = toMend;
+    }
+
+    /**
+     * A reader of a form that mends: a moment that was not changed stays as it was noted.
+     *
+     * @param moments as they stand in the book, by the name of their field
+     */
+    FormReader mending(Map<String, OffsetDateTime> moments) {
+        return new FormReader(typed, words, zone, pens, moments, prefix, toMend);
     }
 
     /** Everything to be mended so far. */
@@ -246,7 +259,10 @@ public final class FormReader {
                 mend(name, "reader.year", text(name));
                 return null;
             }
-            return read.atZone(zone).toOffsetDateTime();
+            var was = stood.get(name);
+            return was != null && was.atZoneSameInstant(zone).toLocalDateTime().equals(read)
+                    ? was
+                    : read.atZone(zone).toOffsetDateTime();
         } catch (DateTimeException notAMoment) {
             mend(name, "reader.notAMoment", text(name));
             return null;
@@ -259,7 +275,7 @@ public final class FormReader {
             mend(name, "reader.tooManyRows", Typed.MOST_ROWS);
         }
         return typed.filledRows(prefix + name).stream()
-                .map(row -> new FormReader(typed, words, zone, pens, row.name() + ".", toMend))
+                .map(row -> new FormReader(typed, words, zone, pens, Map.of(), row.name() + ".", toMend))
                 .toList();
     }
 

@@ -76,7 +76,7 @@ final class MendPages implements Pages {
                         keeping.book().freshId().toString(),
                         around.say("mend.keep"),
                         fields.toArray(Field[]::new))
-                .filledFrom(it.kind().written(entry.payload()))
+                .filledFrom(it.kind().written(entry.payload(), around.now().getZone()))
                 .filledFrom(Typed.of(Map.of(
                         Keeping.HAPPENED, local.truncatedTo(ChronoUnit.MINUTES).toString())));
     }
@@ -98,7 +98,7 @@ final class MendPages implements Pages {
         var visit = it.visit();
         var entry = it.entry();
         var form = mending(it, around).filledFrom(visit.typed());
-        var reader = keeping.reader(visit);
+        var reader = keeping.reader(visit).mending(it.kind().moments(entry.payload()));
         var read = Keeping.read(it.kind(), reader);
         var happened = Keeping.happened(reader, around);
         if (Form.isToBeShownAgain(visit.typed())) {

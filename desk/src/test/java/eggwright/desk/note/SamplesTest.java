@@ -37,7 +37,8 @@ class SamplesTest {
                 var form = EntryForms.of(payload.kindWord());
                 if (form.isPresent()) {
                     var zone = ZoneOffset.of(entry.happened().getOffset().getId());
-                    var reader = new FormReader(form.get().written(payload), WORDS, zone, pen -> Optional.empty());
+                    var reader = new FormReader(form.get().written(payload, zone), WORDS, zone, pen -> Optional.empty())
+                            .mending(form.get().moments(payload));
                     assertEquals(payload, form.get().read(reader), file.toString());
                     assertEquals(List.of(), reader.toMend(), file.toString());
                     seen.add(payload.kindWord());
