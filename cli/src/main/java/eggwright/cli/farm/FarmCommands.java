@@ -68,7 +68,13 @@ public final class FarmCommands {
                 "restore",
                 "Puts a backup into an empty folder, proved equal.",
                 "eggwright restore /media/stick/farm.eggwright --data again",
-                command -> said(command, Backups.restore(Path.of(command.word(0)), command.data())),
+                command -> {
+                    int status = said(command, Backups.restore(Path.of(command.word(0)), command.data()));
+                    try (var store = command.data().read()) {
+                        TodayAside.leave(command, command.data(), store);
+                    }
+                    return status;
+                },
                 List.of(),
                 "FILE");
     }

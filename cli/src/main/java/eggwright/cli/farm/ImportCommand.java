@@ -81,10 +81,14 @@ final class ImportCommand {
         }
         try (var store = command.data().write()) {
             var book = store.all();
-            var zone = Ledger.of(book).picture().farm().habits().zone();
+            var zone = Ledger.of(book).picture().farm().habits().clock().zoneOr(ZoneOffset.UTC);
             return switch (SeasonImport.read(table, into(command, store.farm(), zone), book)) {
                 case SeasonRead.Refused(var problems, int beyond) -> refused(command, problems, beyond);
-                case SeasonRead.Entries entries -> keep(command, store, entries);
+                case SeasonRead.Entries entries -> {
+                    int status = keep(command, store, entries);
+                    TodayAside.leave(command, command.data(), store);
+                    yield status;
+                }
             };
         }
     }
@@ -124,7 +128,13 @@ final class ImportCommand {
     }
 
     /** Says how many entries of a file were new, or why the book took none. */
-    static int kept(FarmCommand command, EntryStore.Batch batch) {
+    static int kept(FarmCommand command, SqliteEntryStore store, EntryStore.Batch batch) {
+        int status = say(command, batch);
+        TodayAside.leave(command, command.data(), store);
+        return status;
+    }
+
+    private static int say(FarmCommand command, EntryStore.Batch batch) {
         return switch (batch) {
             case EntryStore.Batch.NoneKept(var why) -> {
                 command.err()

@@ -148,7 +148,7 @@ final class ReadingsImport {
         try {
             return command.given("zone")
                     .map(ZoneId::of)
-                    .orElse(picture.farm().habits().zone());
+                    .orElseGet(() -> picture.farm().habits().clock().zoneOr(java.time.ZoneOffset.UTC));
         } catch (DateTimeException unknown) {
             throw new Refused("--zone: \"" + command.given("zone").orElse("")
                     + "\" is not a time zone. It looks like America/Chicago or UTC. Nothing was done.");

@@ -41,7 +41,16 @@ public record Altitude(double number, Unit unit) {
      * @throws OutOfRange if the text is not a number with one of these units
      */
     public static Altitude parse(String text) {
-        var typed = TypedNumber.read(text, "an altitude", "300m or 984ft", List.of(Unit.values()), Unit::symbol);
+        var typed = TypedNumber.read(
+                text,
+                "an altitude",
+                "300m or 984ft",
+                List.of(Unit.values()),
+                Unit::symbol,
+                new TypedNumber.Refused(
+                        QuantityReason.NOT_AN_ALTITUDE,
+                        QuantityReason.ALTITUDE_WITHOUT_UNIT,
+                        QuantityReason.ALTITUDE_OF_OTHER_UNIT));
         return new Altitude(typed.number(), typed.unit());
     }
 

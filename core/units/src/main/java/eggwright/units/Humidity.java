@@ -12,12 +12,15 @@ public record Humidity(double pct) {
      * @throws OutOfRange if the text is not a number of 0 to 100, or has another unit
      */
     public static Humidity parse(String text) {
-        var typed = TypedNumber.read(text)
-                .orElseThrow(() -> new OutOfRange("\"" + text + "\" is not a humidity. Write 50 or 50%."));
-        if (!typed.unit().isEmpty() && !typed.unit().equals("%")) {
-            throw new OutOfRange("\"" + text + "\" has a unit that is not %. Write 50 or 50%, the relative humidity.");
+        var typed = TypedNumber.read(text);
+        if (typed.isEmpty()
+                || !(typed.get().unit().isEmpty() || typed.get().unit().equals("%"))) {
+            throw new OutOfRange(
+                    QuantityReason.NOT_A_HUMIDITY,
+                    "\"" + text + "\" is not a humidity. Write 50 or 50%, the relative humidity.",
+                    text);
         }
-        return new Humidity(typed.number());
+        return new Humidity(typed.get().number());
     }
 
     /** Share of what the air could hold, 0 to 1. */

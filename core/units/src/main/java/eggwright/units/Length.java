@@ -41,7 +41,16 @@ public record Length(double number, Unit unit) {
      * @throws OutOfRange if the text is not a number with one of these units
      */
     public static Length parse(String text) {
-        var typed = TypedNumber.read(text, "a length", "45.5mm or 1.79in", List.of(Unit.values()), Unit::symbol);
+        var typed = TypedNumber.read(
+                text,
+                "a length",
+                "45.5mm or 1.79in",
+                List.of(Unit.values()),
+                Unit::symbol,
+                new TypedNumber.Refused(
+                        QuantityReason.NOT_A_LENGTH,
+                        QuantityReason.LENGTH_WITHOUT_UNIT,
+                        QuantityReason.LENGTH_OF_OTHER_UNIT));
         return new Length(typed.number(), typed.unit());
     }
 

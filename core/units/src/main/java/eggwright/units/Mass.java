@@ -42,7 +42,16 @@ public record Mass(double number, Unit unit) {
      * @throws OutOfRange if the text is not a number with one of these units
      */
     public static Mass parse(String text) {
-        var typed = TypedNumber.read(text, "a mass", "31.2g or 1.1oz", List.of(Unit.values()), Unit::symbol);
+        var typed = TypedNumber.read(
+                text,
+                "a mass",
+                "31.2g or 1.1oz",
+                List.of(Unit.values()),
+                Unit::symbol,
+                new TypedNumber.Refused(
+                        QuantityReason.NOT_A_MASS,
+                        QuantityReason.MASS_WITHOUT_UNIT,
+                        QuantityReason.MASS_OF_OTHER_UNIT));
         return new Mass(typed.number(), typed.unit());
     }
 

@@ -51,7 +51,16 @@ public record Pressure(double number, Unit unit) {
      * @throws OutOfRange if the text is not a number with one of these units
      */
     public static Pressure parse(String text) {
-        var typed = TypedNumber.read(text, "a pressure", "101.3kPa or 29.9inHg", List.of(Unit.values()), Unit::symbol);
+        var typed = TypedNumber.read(
+                text,
+                "a pressure",
+                "101.3kPa or 29.9inHg",
+                List.of(Unit.values()),
+                Unit::symbol,
+                new TypedNumber.Refused(
+                        QuantityReason.NOT_A_PRESSURE,
+                        QuantityReason.PRESSURE_WITHOUT_UNIT,
+                        QuantityReason.PRESSURE_OF_OTHER_UNIT));
         return new Pressure(typed.number(), typed.unit());
     }
 

@@ -58,13 +58,24 @@ public record Temperature(double number, Scale scale) {
      */
     public static Temperature parse(String text) {
         var typed = TypedNumber.read(text)
-                .orElseThrow(() -> new OutOfRange("\"" + text + "\" is not a temperature. Write 99.5F or 37.5C."));
+                .orElseThrow(() -> new OutOfRange(
+                        QuantityReason.NOT_A_TEMPERATURE,
+                        "\"" + text + "\" is not a temperature. Write 99.5F or 37.5C.",
+                        text));
         return switch (typed.unit()) {
             case "c" -> ofCelsius(typed.number());
             case "f" -> ofFahrenheit(typed.number());
             case "k" -> new Temperature(typed.number(), Scale.KELVIN);
-            case "" -> throw new OutOfRange("\"" + text + "\" has no unit. Write 99.5F or 37.5C.");
-            default -> throw new OutOfRange("\"" + text + "\" has a unit that is not F, C or K. Write 99.5F or 37.5C.");
+            case "" ->
+                throw new OutOfRange(
+                        QuantityReason.TEMPERATURE_WITHOUT_UNIT,
+                        "\"" + text + "\" has no unit. Write 99.5F or 37.5C.",
+                        text);
+            default ->
+                throw new OutOfRange(
+                        QuantityReason.TEMPERATURE_OF_OTHER_UNIT,
+                        "\"" + text + "\" has a unit that is not F, C or K. Write 99.5F or 37.5C.",
+                        text);
         };
     }
 

@@ -28,20 +28,28 @@ record TypedNumber(double number, String unit) {
      * @param example how to write one, as {@code 101.3kPa or 29.9inHg}
      * @throws OutOfRange if the text is not a number with one of these units
      */
-    static <U> Typed<U> read(String text, String what, String example, List<U> units, Function<U, String> symbol) {
+    static <U> Typed<U> read(
+            String text, String what, String example, List<U> units, Function<U, String> symbol, Refused why) {
         var typed = read(text)
-                .orElseThrow(() -> new OutOfRange("\"" + text + "\" is not " + what + ". Write " + example + "."));
+                .orElseThrow(() -> new OutOfRange(
+                        why.notOne(), "\"" + text + "\" is not " + what + ". Write " + example + ".", text));
         if (typed.unit().isEmpty()) {
-            throw new OutOfRange("\"" + text + "\" has no unit. Write " + example + ".");
+            throw new OutOfRange(why.withoutUnit(), "\"" + text + "\" has no unit. Write " + example + ".", text);
         }
         for (var unit : units) {
             if (symbol.apply(unit).toLowerCase(Locale.ROOT).equals(typed.unit())) {
                 return new Typed<>(typed.number(), unit);
             }
         }
-        throw new OutOfRange("\"" + text + "\" has a unit that is not "
-                + listed(units.stream().map(symbol).toList()) + ". Write " + example + ".");
+        throw new OutOfRange(
+                why.otherUnit(),
+                "\"" + text + "\" has a unit that is not "
+                        + listed(units.stream().map(symbol).toList()) + ". Write " + example + ".",
+                text);
     }
+
+    /** Why a text is refused, for the words of other languages. */
+    record Refused(Reason notOne, Reason withoutUnit, Reason otherUnit) {}
 
     /** A number with a unit that is known. */
     record Typed<U>(double number, U unit) {}

@@ -40,7 +40,8 @@ public final class AirTelling {
                 }
             }
         }
-        return new AirTold(temperatures, humidities, wetBulbs, noted.map(AirTelling::notes).orElse(List.of()));
+        return new AirTold(
+                temperatures, humidities, wetBulbs, noted.map(AirTelling::notes).orElse(List.of()));
     }
 
     private List<Rollup> hours(Channel channel, Instant from, Instant to) {
@@ -51,14 +52,16 @@ public final class AirTelling {
     private static List<HandRead> notes(MachinePicture machine) {
         return machine.climate().stream()
                 .map(read -> new HandRead(
-                        read.at().toInstant(), read.what().dry(), read.what().wet(), read.what().humidity()))
+                        read.at().toInstant(),
+                        read.what().dry(),
+                        read.what().wet(),
+                        read.what().humidity()))
                 .filter(read -> read.dry() != null || read.wet() != null || read.humidity() != null)
                 .toList();
     }
 
     /** Whether anything but notes by hand can tell of a place. */
     public boolean hasSensor(ReadingPlace place) {
-        return readings.channels().stream()
-                .anyMatch(c -> c.place().equals(place) && c.quantity() != Quantity.PRESSURE);
+        return readings.channels().stream().anyMatch(c -> c.place().equals(place) && c.quantity() != Quantity.PRESSURE);
     }
 }

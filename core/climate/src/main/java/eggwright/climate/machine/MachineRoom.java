@@ -28,6 +28,7 @@ import eggwright.units.Humidity;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -110,8 +111,12 @@ public final class MachineRoom {
             var bySpecies = new TreeMap<Species, List<LoadPicture>>();
             for (var load : set.loads().values()) {
                 var stands = load.place().map(Place::machine);
-                if (load.phase() != LoadPhase.OUT && stands.isPresent() && stands.get().equals(machine)) {
-                    bySpecies.computeIfAbsent(species(load), s -> new ArrayList<>()).add(load);
+                if (load.phase() != LoadPhase.OUT
+                        && stands.isPresent()
+                        && stands.get().equals(machine)) {
+                    bySpecies
+                            .computeIfAbsent(species(load), s -> new ArrayList<>())
+                            .add(load);
                 }
             }
             bySpecies.forEach((species, loads) -> parties.add(new Party(set, species, loads)));
@@ -138,7 +143,9 @@ public final class MachineRoom {
                 ? profile.hatcherHumidity().value()
                 : profile.setterHumidity().value();
         return new SetPoint(
-                hatches ? profile.hatcherTemperature().value() : profile.setterTemperature().value(),
+                hatches
+                        ? profile.hatcherTemperature().value()
+                        : profile.setterTemperature().value(),
                 new Humidity((humidity.low().pct() + humidity.high().pct()) / 2));
     }
 
@@ -150,9 +157,9 @@ public final class MachineRoom {
                 .map(h -> new Warmth(h.from(), h.to(), h.air().temperature().celsius()))
                 .toList();
         double stored = storedDays(party);
-        var hatch = HatchClock.of(
-                profile, start, now, eggs, airNow.air().temperature(), stored, Learnt.NOTHING);
-        var weighed = party.loads().stream().flatMap(l -> MassSeries.of(l).stream()).toList();
+        var hatch = HatchClock.of(profile, start, now, eggs, airNow.air().temperature(), stored, Learnt.NOTHING);
+        var weighed =
+                party.loads().stream().flatMap(l -> MassSeries.of(l).stream()).toList();
         var loss = LossReckoning.of(
                 party.set().name(), party.species(), start, now, weighed, history, Shells.published(party.species()));
         return new SetInside(
@@ -171,7 +178,7 @@ public final class MachineRoom {
     }
 
     private LocalDate today() {
-        return now.atZone(picture.farm().habits().zone()).toLocalDate();
+        return picture.farm().habits().clock().dateOf(now.atOffset(ZoneOffset.UTC));
     }
 
     /** The air that the eggs had since the set, through every machine in which they stood. */
@@ -179,7 +186,9 @@ public final class MachineRoom {
         var places = party.loads().getFirst().places();
         var history = new ArrayList<AirHour>();
         for (int i = 0; i < places.size(); i++) {
-            var from = i == 0 || places.get(i).from().isBefore(start) ? start : places.get(i).from();
+            var from = i == 0 || places.get(i).from().isBefore(start)
+                    ? start
+                    : places.get(i).from();
             var to = i + 1 < places.size() ? places.get(i + 1).from() : now;
             to = to.isAfter(now) ? now : to;
             if (from.isBefore(to)) {
@@ -235,13 +244,8 @@ public final class MachineRoom {
         double transfer = profile.transferDay().value();
         // What lies beyond the transfer is the hatcher's; the band is then taken on the day of transfer.
         double day = Math.min(aim.band().byDay(), transfer);
-        var onDay = day < aim.band().byDay()
-                ? new Aim(aim.band().onDay(day), aim.source(), aim.bestSets())
-                : aim;
+        var onDay = day < aim.band().byDay() ? new Aim(aim.band().onDay(day), aim.source(), aim.bestSets()) : aim;
         return new Advising.InMachine(
-                inside.loss(),
-                onDay,
-                inside.startedAt().plusMillis(Math.round(day * MILLIS_PER_DAY)),
-                inside.eggs());
+                inside.loss(), onDay, inside.startedAt().plusMillis(Math.round(day * MILLIS_PER_DAY)), inside.eggs());
     }
 }

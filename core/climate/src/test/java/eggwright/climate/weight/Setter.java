@@ -53,8 +53,7 @@ final class Setter {
     }
 
     static Surroundings at(double metres) {
-        return new Surroundings(
-                StandardAtmosphere.at(Altitude.ofMetres(metres)).pressure(), Ventilation.ASPIRATED);
+        return new Surroundings(StandardAtmosphere.at(Altitude.ofMetres(metres)).pressure(), Ventilation.ASPIRATED);
     }
 
     double normal() {
