@@ -29,6 +29,7 @@ public final class FarmCommands {
         all.put("import", ImportCommand::spec);
         all.put("report", ReportCommand::spec);
         all.put("forecast", ForecastCommand::spec);
+        all.put("climate", ClimateCommand::spec);
         all.put("export", ExportCommand::spec);
         all.put("simulate", SimulateCommand::spec);
         all.put("backup", FarmCommands::backup);
