@@ -54,7 +54,7 @@ class EggCommandsTest {
         assertEquals(10.0326, number(json, "mass_g"), 0.001);
     }
 
-    /** Example A of the reference sheet, by hand: 48.28 mg/(day kPa), 6.437 mg/(day torr). */
+    /** Example A of docs/models/weight-loss.md, by hand: 48.28 mg/(day kPa), 6.437 mg/(day torr). */
     @Test
     void conductance_isThatOfTheWorkedExample() throws IOException {
         var json = json("calc conductance --set-mass 32.00g --now-mass 30.80g --days 7 --air 37.5C --humidity 45");

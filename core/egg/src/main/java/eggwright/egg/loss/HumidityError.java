@@ -44,7 +44,7 @@ public record HumidityError(double massGrams, double readingPct, double settingP
                 + squared(SHELL_VARIATION) / eggs;
 
         // Both errors move the difference that all of the loss to come needs, be its air settled or not; where nothing
-        // is settled and the egg is as warm as the air this is the sheet's 1 - RH2.
+        // is settled and the egg is as warm as the air this is 1 - RH2 of (4.4).
         double difference = toGo * Spell.exposureKilopascalDays(past, diffusion) / soFar / ahead.weightDays(diffusion);
         double dryness = PERCENT * difference / ahead.airKilopascals();
         double reading = readingPct * readingFactor(difference, past, ahead, diffusion);

@@ -115,7 +115,7 @@ class PsychrometerReferenceTest {
         assertEquals(printed, air.humidity().pct(), POINTS_OF_TABLES);
     }
 
-    /** Sensitivities of the reference sheet (derived there): 53.3 % at 37.5/29 °C; 4.6 points for a degree of wet bulb. */
+    /** Sensitivities, by hand: 53.3 % at 37.5/29 °C; 4.6 points for a degree of wet bulb. */
     @Test
     void humidity_movesWithTheWetBulbAsWorkedOutByHand() {
         assertEquals(53.3, at(37.5, 29, Pressure.SEA_LEVEL, Ventilation.ASPIRATED), 0.05);

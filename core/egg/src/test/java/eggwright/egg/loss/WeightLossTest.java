@@ -69,7 +69,7 @@ class WeightLossTest {
         assertEquals(new WaterLost(laid, transfer).grams(), new WaterLost(laid, set).grams() + machine, 1e-9);
     }
 
-    /** Two examples of the trade sheet, which rounds: 55 %, 3.2 % lost by day 7, 11.4 % by day 21 asks for 42 %. */
+    /** Two examples worked out by hand for the trade, rounded on the way: 55 %, 3.2 % lost by day 7, 11.4 % by day 21 asks for 42 %. */
     @ParameterizedTest
     @CsvSource({"3.2, 42", "4.6, 67"})
     void humidity_isThatOfTheTradesExamples(double lostPct, double pct) {

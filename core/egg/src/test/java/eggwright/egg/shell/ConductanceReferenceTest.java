@@ -128,7 +128,7 @@ class ConductanceReferenceTest {
         assertEquals(printed, shell.milligramsPerDayTorr() / 100, SHARE_OF_PRODUCTS * printed, row.id());
     }
 
-    /** The wild bird of the sheet, everything published but G: 174.6 mg a day at 36.4 °C against 26.96 torr gives 9.366. */
+    /** EGC-047, a wild bird, everything published but G: 174.6 mg a day at 36.4 °C against 26.96 torr gives 9.366. */
     @Test
     void booby_conductsWhatItsNestSays() {
         double difference = Saturation.over(Temperature.ofCelsius(36.4)).torr() - 26.96;
@@ -136,7 +136,7 @@ class ConductanceReferenceTest {
         assertEquals(9.366, 174.6 / difference, 0.004);
     }
 
-    /** 1 mg/(day torr) = 7.50062 mg/(day kPa), as the sheet prints it. */
+    /** 1 mg/(day torr) = 7.50062 mg/(day kPa), as tables print it. */
     @Test
     void units_comeBack() {
         assertEquals(7.50062, Conductance.ofTorr(1).milligramsPerDayKilopascal(), 0.000005);
