@@ -109,6 +109,16 @@ class AirCommandsTest {
         assertTrue(number(json("calc atmosphere --altitude -28m"), "pressure_kpa") > 101.6);
     }
 
+    /** 55 °F eggs in a room of 75 °F sweat from 50 % on: a table worked out with another formula, in whole percents. */
+    @ParameterizedTest
+    @CsvSource({"48, false", "52, true"})
+    void sweating_beginsWhereTheTableSays(String humidity, boolean sweats) throws IOException {
+        var json = json("calc sweating --egg-temperature 55F --air 75F --humidity " + humidity);
+        assertEquals(sweats, json.get("sweats").booleanValue());
+        assertEquals(50, number(json, "safe_humidity_pct"), 0.6);
+        assertEquals(sweats, number(json, "safe_egg_temperature_f") > 55);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -167,7 +177,8 @@ class AirCommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"humidity", "wet-bulb", "saturation", "atmosphere", "egg", "conductance", "loss"})
+    @ValueSource(
+            strings = {"humidity", "wet-bulb", "saturation", "atmosphere", "sweating", "egg", "conductance", "loss"})
     void help_showsAnExampleThatRuns(String name) {
         var help = Run.of("calc", name, "--help");
         assertEquals(Status.DONE, help.status());
