@@ -4,9 +4,6 @@ import eggwright.units.Humidity;
 
 /** The humidity to run from now on, inside what is safe, and what comes of it. */
 public sealed interface HumidityAdvice {
-    /** What the algebra may leave over, in points: far below any dial. */
-    double ROUNDING = 1e-9;
-
     /** The humidity to run, always inside the limits. */
     Humidity humidity();
 
@@ -41,7 +38,7 @@ public sealed interface HumidityAdvice {
         double needed = line.humidityPct(wantedPct);
         var humidity = limits.nearest(needed);
         double loss = line.lossPct(humidity.pct());
-        if (Math.abs(needed - humidity.pct()) <= ROUNDING) {
+        if (limits.hold(needed)) {
             return new Reachable(humidity, loss);
         }
         return new OutOfReach(why(needed, lossSoFarPct, wantedPct, limits), humidity, loss);

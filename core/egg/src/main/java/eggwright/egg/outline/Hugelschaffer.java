@@ -12,7 +12,7 @@ import eggwright.units.OutOfRange;
  * @param shift w, from 0 to a quarter of the length
  */
 public record Hugelschaffer(EggSize size, Length shift) implements Outline {
-    /** Below this share of the length the closed form loses digits, and the spheroid is as right. */
+    /** Below this share of the length the closed form loses digits, and quadrature does not. */
     private static final double SMALL_SHIFT = 1e-3;
 
     public Hugelschaffer {

@@ -218,6 +218,19 @@ class WeightLossTest {
         assertEquals(seen, said, 0.045 * seen);
     }
 
+    /** 0.05 g on 32.00 and 30.80 g: 0.05/32 x sqrt(1 + 0.9625²) = 0.217 points; 15 %/5 of 3.75 % is 0.1125. */
+    @Test
+    void error_ofTheLoss_isThatWorkedOutByHand() {
+        var lost = new WaterLost(Mass.ofGrams(32), Mass.ofGrams(30.8));
+        assertEquals(0.217, new LossError(0.05, ShellSample.ofAll(54)).points(lost), 0.0005);
+        assertEquals(0.1125, new LossError(0, new ShellSample(25, 1_000_000_000)).points(lost), 0.0001);
+        // Drawn on from day 7 to day 21.
+        assertEquals(3 * 0.217, new LossError(0.05, ShellSample.ofAll(54)).drawnOn(lost, 3), 0.0015);
+        // 25 of 50 eggs: sqrt(25/49) of it.
+        assertEquals(0.1125 * 0.7143, new LossError(0, new ShellSample(25, 50)).points(lost), 0.0001);
+        assertThrows(OutOfRange.class, () -> new ShellSample(54, 50));
+    }
+
     @Test
     void clears_takeTheirSetMassWithThem() {
         var sample = new Sample(Mass.ofGrams(1728), 54);
