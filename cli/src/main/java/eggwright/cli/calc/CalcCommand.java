@@ -205,6 +205,7 @@ public final class CalcCommand implements Callable<Integer> {
                 new WetBulbCalculation(),
                 new SaturationCalculation(),
                 new AtmosphereCalculation(),
+                new SweatingCalculation(),
                 new EggCalculation(),
                 new ConductanceCalculation(),
                 new LossCalculation());

@@ -18,7 +18,7 @@ final class WeighedInput {
     static final Input AIR_INPUT = Input.needed(AIR, "TEMPERATURE", "the machine's air since, as 99.5F or 37.5C");
     static final Input HUMIDITY_INPUT = Input.needed(AirInput.HUMIDITY, "PCT", "its relative humidity since, 0 to 100");
     static final Input EGG_INPUT = Input.optional(
-            EGG, "TEMPERATURE", "what the eggs were heated to, where it is known; that of the air where not said");
+            EGG, "TEMPERATURE", "of the eggs since, where somebody measured it; that of the air where not said");
 
     private static final double MOST_LOST_PCT = 50;
 

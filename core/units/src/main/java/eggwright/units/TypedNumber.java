@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** A number with its unit, as a person typed it: {@code 99.5F}, {@code 31.2 g}. */
 record TypedNumber(double number, String unit) {
     private static final Pattern FORM =
-            Pattern.compile("\\s*([-+]?(?:\\d+(?:\\.\\d*)?|\\.\\d+))\\s*(°?[A-Za-z%]+)?\\s*");
+            Pattern.compile("\\s*([-+]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d+)?)\\s*(°?[A-Za-z%]+)?\\s*");
 
     /** Empty where the text is not a number; the unit is empty text where none was written. */
     static Optional<TypedNumber> read(String text) {

@@ -3,6 +3,7 @@ package eggwright.units;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class AirAndLengthTest {
+    private static final long SEED = 20260417;
     private static final double ROUNDING = 1e-12;
 
     /** 29.921 inHg and 760 mmHg are one standard atmosphere, to the digits that tables print. */
@@ -83,6 +85,28 @@ class AirAndLengthTest {
         assertEquals(typed, Pressure.parse(typed.toString()));
         assertEquals(
                 typed.kilopascals(), Pressure.ofKilopascals(typed.kilopascals()).kilopascals(), ROUNDING);
+    }
+
+    @Test
+    void quantities_comeBackAsTyped_inAnyUnit() {
+        var random = new SplittableRandom(SEED);
+        for (int i = 0; i < 2000; i++) {
+            var mass = new Mass(random.nextDouble(0, 100), pick(random, Mass.Unit.values()));
+            assertEquals(mass, Mass.parse(mass.toString()), "seed " + SEED);
+            assertEquals(mass.grams(), Mass.ofGrams(mass.grams()).grams(), ROUNDING);
+            var length = new Length(random.nextDouble(0.1, 30), pick(random, Length.Unit.values()));
+            assertEquals(length, Length.parse(length.toString()), "seed " + SEED);
+            assertEquals(length.millimetres() / 10, length.centimetres(), ROUNDING);
+            var altitude = new Altitude(random.nextDouble(-500, 5000), pick(random, Altitude.Unit.values()));
+            assertEquals(altitude, Altitude.parse(altitude.toString()), "seed " + SEED);
+            var pressure = new Pressure(random.nextDouble(1, 1100), pick(random, Pressure.Unit.values()));
+            assertEquals(pressure, Pressure.parse(pressure.toString()), "seed " + SEED);
+            assertEquals(pressure.kilopascals(), pressure.hectopascals() / 10, 1e-9);
+        }
+    }
+
+    private static <U> U pick(SplittableRandom random, U[] units) {
+        return units[random.nextInt(units.length)];
     }
 
     @ParameterizedTest

@@ -33,7 +33,7 @@ class TypedQuantityTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"31.2g, 31.2", "1oz, 28.349523125", "1 lb, 453.59237", "2.4kg, 2400"})
+    @CsvSource({"31.2g, 31.2", "1oz, 28.349523125", "1 lb, 453.59237", "2.4kg, 2400", "1.5E-3kg, 1.5"})
     void mass_readsFarmScales(String typed, double grams) {
         assertEquals(grams, Mass.parse(typed).grams(), ROUNDING);
     }

@@ -4,6 +4,7 @@ import eggwright.egg.air.MoistAir;
 import eggwright.egg.air.Saturation;
 import eggwright.egg.shell.Diffusion;
 import eggwright.egg.shell.Diffusion.Conditions;
+import eggwright.units.Humidity;
 import eggwright.units.OutOfRange;
 import eggwright.units.Pressure;
 import eggwright.units.Temperature;
@@ -48,7 +49,7 @@ public record Ahead(double days, Temperature air, Temperature egg, Pressure baro
     }
 
     /** The air at a humidity. */
-    public MoistAir at(eggwright.units.Humidity humidity) {
+    public MoistAir at(Humidity humidity) {
         return MoistAir.of(air, humidity, barometer);
     }
 }

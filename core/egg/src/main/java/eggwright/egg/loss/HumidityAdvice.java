@@ -38,7 +38,7 @@ public sealed interface HumidityAdvice {
         double needed = line.humidityPct(wantedPct);
         var humidity = limits.nearest(needed);
         double loss = line.lossPct(humidity.pct());
-        if (needed >= limits.low().pct() && needed <= limits.high().pct()) {
+        if (limits.hold(needed)) {
             return new Reachable(humidity, loss);
         }
         return new OutOfReach(why(needed, lossSoFarPct, wantedPct, limits), humidity, loss);

@@ -3,6 +3,7 @@ package eggwright.egg.loss;
 import eggwright.egg.air.Saturation;
 import eggwright.egg.shell.Diffusion;
 import eggwright.units.Mass;
+import eggwright.units.OutOfRange;
 import java.util.List;
 
 /**
@@ -13,12 +14,10 @@ import java.util.List;
  * @param readingPct of the humidity that was read so far, at random; in points
  * @param settingPct of the humidity that the machine will hold, in points
  * @param weighedAtDays of the time of the second weighing
- * @param eggs how many were weighed; shells differ by about 15 %
+ * @param shells whom the weighed eggs stand for
  */
-public record HumidityError(double massGrams, double readingPct, double settingPct, double weighedAtDays, int eggs) {
-    /** Between eggs of one flock: Meir, Nir and Ar 1984, 1,256 turkey eggs (abstract read). */
-    public static final double SHELL_VARIATION = 0.15;
-
+public record HumidityError(
+        double massGrams, double readingPct, double settingPct, double weighedAtDays, ShellSample shells) {
     private static final double PERCENT = 100;
 
     /**
@@ -28,11 +27,17 @@ public record HumidityError(double massGrams, double readingPct, double settingP
      * @param now mass at the second
      * @param wantedPct final loss wanted
      * @param past the spells between the two
+     * @throws OutOfRange if nothing is lost yet, or as much as is wanted
      */
     public double points(Mass set, Mass now, double wantedPct, List<Spell> past, Ahead ahead, Diffusion diffusion) {
         double wanted = wantedPct / PERCENT;
         double soFar = set.grams() - now.grams();
         double toGo = now.grams() - set.grams() * (1 - wanted);
+        if (!(soFar > 0 && toGo > 0)) {
+            throw new OutOfRange(
+                    "Between nothing lost and all of " + wantedPct + " % lost there is a needed humidity to be"
+                            + " unsure of; from " + set + " to " + now + " there is none");
+        }
         double pastDays = past.stream().mapToDouble(Spell::days).sum();
 
         double perSetGram = (1 - wanted) / toGo + 1 / soFar;
@@ -41,10 +46,10 @@ public record HumidityError(double massGrams, double readingPct, double settingP
         double log = squared(massGrams * perSetGram)
                 + squared(massGrams * perNowGram)
                 + squared(weighedAtDays * perDay)
-                + squared(SHELL_VARIATION) / eggs;
+                + squared(shells.variation());
 
         // Both errors move the difference that all of the loss to come needs, be its air settled or not; where nothing
-        // is settled and the egg is as warm as the air this is the sheet's 1 - RH2.
+        // is settled and the egg is as warm as the air this is 1 - RH2 of (4.4).
         double difference = toGo * Spell.exposureKilopascalDays(past, diffusion) / soFar / ahead.weightDays(diffusion);
         double dryness = PERCENT * difference / ahead.airKilopascals();
         double reading = readingPct * readingFactor(difference, past, ahead, diffusion);

@@ -13,6 +13,9 @@ import eggwright.units.Temperature;
  * @param lowIs what keeps the machine from going lower
  */
 public record SafeLimits(Humidity low, Humidity high, Floor lowIs) {
+    /** What the algebra may leave over, in points: far below any dial. */
+    private static final double ROUNDING = 1e-9;
+
     /** What sets the lower limit. */
     public enum Floor {
         /** Drier air is not safe for the eggs. */
@@ -38,6 +41,11 @@ public record SafeLimits(Humidity low, Humidity high, Floor lowIs) {
         return floor.pct() <= low.pct()
                 ? this
                 : new SafeLimits(new Humidity(Math.min(floor.pct(), high.pct())), high, Floor.ROOM);
+    }
+
+    /** Whether a humidity lies inside them. */
+    public boolean hold(double pct) {
+        return Math.abs(pct - nearest(pct).pct()) <= ROUNDING;
     }
 
     /** The nearest humidity inside the limits. */

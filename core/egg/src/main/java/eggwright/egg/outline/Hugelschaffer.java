@@ -12,7 +12,7 @@ import eggwright.units.OutOfRange;
  * @param shift w, from 0 to a quarter of the length
  */
 public record Hugelschaffer(EggSize size, Length shift) implements Outline {
-    /** Below this share of the length the closed form loses digits, and the spheroid is as right. */
+    /** Below this share of the length the closed form loses digits, and quadrature does not. */
     private static final double SMALL_SHIFT = 1e-3;
 
     public Hugelschaffer {
@@ -34,7 +34,7 @@ public record Hugelschaffer(EggSize size, Length shift) implements Outline {
     }
 
     /**
-     * In cm³, in closed form (derived in the reference sheet, checked there and here against quadrature): with
+     * In cm³, in closed form (derived, and checked against quadrature): with
      * a = L² + 4w², V = (pi B²/4) (a L/(16w²) + (L² - a²/(16w²))/(4w) ln((L + 2w)/(L - 2w))).
      */
     public double closedVolumeCubicCentimetres() {

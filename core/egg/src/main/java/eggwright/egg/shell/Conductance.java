@@ -35,10 +35,4 @@ public record Conductance(double milligramsPerDayKilopascal) {
     public Conductance at(Conditions conditions, Diffusion diffusion) {
         return new Conductance(milligramsPerDayKilopascal * diffusion.factor(conditions));
     }
-
-    /** What was measured at these conditions, referred to the reference conditions. */
-    public static Conductance measuredAt(
-            double milligramsPerDayKilopascal, Conditions conditions, Diffusion diffusion) {
-        return new Conductance(milligramsPerDayKilopascal / diffusion.factor(conditions));
-    }
 }

@@ -14,7 +14,7 @@ public enum PublishedShell {
     TURKEY(0.1870),
 
     /**
-     * Coturnix: 0.240 mg/(day torr) for each gram, derived in the reference sheet by fitting three published losses
+     * Coturnix: 0.240 mg/(day torr) for each gram, derived by fitting three published losses
      * together with an egg 0.8 °C above the air: Romao and others 2009, Livest. Res. Rural Dev. 21(3) (abstract read).
      * Not a measurement.
      */

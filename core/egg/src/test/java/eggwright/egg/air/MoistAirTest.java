@@ -18,9 +18,9 @@ class MoistAirTest {
     private static final long SEED = 20260411;
     private static final double POINTS = 1e-8;
 
-    /** 37.5 °C and 50 %: e = 3227.8 Pa, 22.51 g/m3 (the reference sheet, from IAPWS-95). */
+    /** 37.5 °C and 50 %: e = 3227.8 Pa, 22.51 g/m3 (by hand, from IAPWS-95 saturation). */
     @Test
-    void air_holdsWhatTheReferenceSheetSays() {
+    void air_holdsTheWaterWorkedOutByHand() {
         var air = MoistAir.of(Temperature.ofCelsius(37.5), new Humidity(50), Pressure.SEA_LEVEL);
         assertEquals(3.2278, air.vapour().kilopascals(), 0.0001);
         assertEquals(22.51, air.absoluteHumidityGramsPerCubicMetre(), 0.005);
@@ -101,7 +101,7 @@ class MoistAirTest {
     }
 
     /**
-     * Room humidity at which a cold egg sweats, in whole percent: a table of the trade sheet that was worked out at sea
+     * Room humidity at which a cold egg sweats, in whole percent: a table that was worked out at sea
      * level with another saturation formula (Buck 1996).
      */
     @ParameterizedTest

@@ -31,6 +31,9 @@ class PsychrometerReferenceTest {
 
     private static final double DEW_DEGREES = 0.05;
 
+    /** Hyland and Wexler's saturation is 0.02 to 0.03 % lower; the rows print five figures of humidity. */
+    private static final double SHARE_OF_PSYCHROLIB = 5e-4;
+
     static Stream<Published> tables() {
         return rows("published_table");
     }
@@ -50,6 +53,15 @@ class PsychrometerReferenceTest {
 
     static Stream<Published> inverse() {
         return rows("computed_inverse");
+    }
+
+    static Stream<Published> withHumidityRatio() {
+        return rows("computed_thermodynamic", "humidity_ratio_g_per_kg");
+    }
+
+    static Stream<Published> ratioExamples() {
+        return rows("published_example", "humidity_ratio_g_per_kg")
+                .filter(row -> row.text("relative_humidity_percent").isEmpty());
     }
 
     static Stream<Published> rows(String kind, String... filled) {
@@ -103,6 +115,28 @@ class PsychrometerReferenceTest {
         assertEquals(row.number("dew_point_C"), air.dewPoint().orElseThrow().celsius(), DEW_DEGREES, row.id());
     }
 
+    /** Given the humidity instead of the wet bulb, only saturation is another formula: 0.03 %. */
+    @ParameterizedTest
+    @MethodSource("withHumidityRatio")
+    void air_holdsTheWaterOfPsychroLib(Published row) {
+        var air = MoistAir.of(
+                Temperature.ofCelsius(row.number("dry_bulb_C")),
+                new Humidity(row.number("relative_humidity_percent")),
+                pressure(row));
+        assertShare(row.number("vapour_pressure_hPa"), air.vapour().hectopascals(), row.id());
+        assertShare(row.number("humidity_ratio_g_per_kg"), air.humidityRatioGramsPerKilogram(), row.id());
+        assertShare(row.number("absolute_humidity_g_per_m3"), air.absoluteHumidityGramsPerCubicMetre(), row.id());
+        assertEquals(row.number("dew_point_C"), air.dewPoint().orElseThrow().celsius(), 0.02, row.id());
+    }
+
+    /** PSY-078 and 079: ratios by adiabatic saturation; 0.25 points of humidity, or 0.5 %, away. */
+    @ParameterizedTest
+    @MethodSource("ratioExamples")
+    void humidityRatio_isNearAdiabaticSaturation(Published row) {
+        double printed = row.number("humidity_ratio_g_per_kg");
+        assertEquals(printed, air(row).humidityRatioGramsPerKilogram(), 0.005 * printed, row.id());
+    }
+
     /** Two anchors for incubators, read in the 1897 tables: 100/86 °F is 57 %, 101/88 °F is 60 %. */
     @ParameterizedTest
     @CsvSource({"100, 86, 57", "101, 88, 60"})
@@ -115,7 +149,7 @@ class PsychrometerReferenceTest {
         assertEquals(printed, air.humidity().pct(), POINTS_OF_TABLES);
     }
 
-    /** Sensitivities of the reference sheet (derived there): 53.3 % at 37.5/29 °C; 4.6 points for a degree of wet bulb. */
+    /** Sensitivities, by hand: 53.3 % at 37.5/29 °C; 4.6 points for a degree of wet bulb. */
     @Test
     void humidity_movesWithTheWetBulbAsWorkedOutByHand() {
         assertEquals(53.3, at(37.5, 29, Pressure.SEA_LEVEL, Ventilation.ASPIRATED), 0.05);
@@ -145,6 +179,10 @@ class PsychrometerReferenceTest {
     private static void assertHumidity(Published row, double points) {
         assertEquals(
                 row.number("relative_humidity_percent"), air(row).humidity().pct(), points, row.id());
+    }
+
+    private static void assertShare(double printed, double ours, String id) {
+        assertEquals(printed, ours, SHARE_OF_PSYCHROLIB * printed, id);
     }
 
     private static MoistAir air(Published row) {

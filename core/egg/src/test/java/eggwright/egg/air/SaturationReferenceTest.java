@@ -72,9 +72,9 @@ class SaturationReferenceTest {
                 DEGREES);
     }
 
-    /** 350.5 Pa/K and 5.43 % per degree at 37.5 °C, from IAPWS-95 differences (the project's reference sheet, derived). */
+    /** 350.5 Pa/K and 5.43 % per degree at 37.5 °C, from differences of IAPWS-95, by hand. */
     @Test
-    void slope_isThatOfTheReferenceSheet() {
+    void slope_isThatOfIapws95() {
         var water = Temperature.ofCelsius(37.5);
         double slope = Saturation.slopeKilopascalsPerDegree(water);
         assertEquals(0.3505, slope, 0.00005);

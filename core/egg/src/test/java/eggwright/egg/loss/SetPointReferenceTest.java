@@ -80,7 +80,7 @@ class SetPointReferenceTest {
         assertEquals(32.17, byRatio, 0.005);
     }
 
-    /** Example B: altitude, storage and a fault; EGC-082. Every intermediate of the sheet's table. */
+    /** Example B: altitude, storage and a fault; EGC-082. Every intermediate was worked out by hand. */
     @Test
     void humidity_isRight_atAltitudeWithStorageAndAFault() {
         var barometer = Pressure.ofKilopascals(84.556);
@@ -123,18 +123,21 @@ class SetPointReferenceTest {
                 30.419);
     }
 
-    /** Section 4.4 of the sheet: 2.2 points from the scale, 2.5 from the reading, together 3.3. */
+    /** The error of example A, by hand: 2.2 points from the scale, 2.5 from the reading, together 3.3. */
     @Test
     void error_isThatWorkedOutByHand() {
         var air = MoistAir.of(Temperature.ofCelsius(37.5), new Humidity(45), Pressure.SEA_LEVEL);
         var past = List.of(Spell.of(7, air));
         var ahead = Ahead.of(14, Temperature.ofCelsius(37.5), Temperature.ofCelsius(37.5), Pressure.SEA_LEVEL);
-        int everyEgg = Integer.MAX_VALUE;
+        var everyEgg = ShellSample.ofAll(54);
         assertEquals(2.2, points(new HumidityError(0.02, 0, 0, 0, everyEgg), past, ahead), 0.05);
         assertEquals(2.5, points(new HumidityError(0, 2, 0, 0, everyEgg), past, ahead), 0.05);
         assertEquals(3.3, points(new HumidityError(0.02, 2, 0, 0, everyEgg), past, ahead), 0.05);
         // 0.15/sqrt(25) of 1 - RH2 = 0.678; and 0.1 day on 7 past and 14 to come.
-        assertEquals(2.035, points(new HumidityError(0, 0, 0, 0, 25), past, ahead), 0.005);
+        assertEquals(
+                2.035,
+                points(new HumidityError(0, 0, 0, 0, new ShellSample(25, Integer.MAX_VALUE)), past, ahead),
+                0.005);
         assertEquals(1.453, points(new HumidityError(0, 0, 0, 0.1, everyEgg), past, ahead), 0.005);
     }
 
@@ -149,7 +152,7 @@ class SetPointReferenceTest {
         double bySet = (needed(32.001, 30.80, 45, ahead) - needed(31.999, 30.80, 45, ahead)) / 0.002;
         double byNow = (needed(32.00, 30.801, 45, ahead) - needed(32.00, 30.799, 45, ahead)) / 0.002;
         double byReading = (needed(32.00, 30.80, 45.01, ahead) - needed(32.00, 30.80, 44.99, ahead)) / 0.02;
-        int everyEgg = Integer.MAX_VALUE;
+        var everyEgg = ShellSample.ofAll(54);
         assertEquals(
                 0.02 * Math.hypot(bySet, byNow), points(new HumidityError(0.02, 0, 0, 0, everyEgg), past, ahead), 1e-3);
         assertEquals(2 * Math.abs(byReading), points(new HumidityError(0, 2, 0, 0, everyEgg), past, ahead), 1e-3);

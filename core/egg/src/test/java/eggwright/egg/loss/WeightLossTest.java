@@ -69,7 +69,7 @@ class WeightLossTest {
         assertEquals(new WaterLost(laid, transfer).grams(), new WaterLost(laid, set).grams() + machine, 1e-9);
     }
 
-    /** Two examples of the trade sheet, which rounds: 55 %, 3.2 % lost by day 7, 11.4 % by day 21 asks for 42 %. */
+    /** Two examples worked out by hand for the trade, rounded on the way: 55 %, 3.2 % lost by day 7, 11.4 % by day 21 asks for 42 %. */
     @ParameterizedTest
     @CsvSource({"3.2, 42", "4.6, 67"})
     void humidity_isThatOfTheTradesExamples(double lostPct, double pct) {
@@ -216,6 +216,19 @@ class WeightLossTest {
                 .orElseThrow());
         // 4,000 draws know a standard deviation to about 1.1 %; four of those.
         assertEquals(seen, said, 0.045 * seen);
+    }
+
+    /** 0.05 g on 32.00 and 30.80 g: 0.05/32 x sqrt(1 + 0.9625²) = 0.217 points; 15 %/5 of 3.75 % is 0.1125. */
+    @Test
+    void error_ofTheLoss_isThatWorkedOutByHand() {
+        var lost = new WaterLost(Mass.ofGrams(32), Mass.ofGrams(30.8));
+        assertEquals(0.217, new LossError(0.05, ShellSample.ofAll(54)).points(lost), 0.0005);
+        assertEquals(0.1125, new LossError(0, new ShellSample(25, 1_000_000_000)).points(lost), 0.0001);
+        // Drawn on from day 7 to day 21.
+        assertEquals(3 * 0.217, new LossError(0.05, ShellSample.ofAll(54)).drawnOn(lost, 3), 0.0015);
+        // 25 of 50 eggs: sqrt(25/49) of it.
+        assertEquals(0.1125 * 0.7143, new LossError(0, new ShellSample(25, 50)).points(lost), 0.0001);
+        assertThrows(OutOfRange.class, () -> new ShellSample(54, 50));
     }
 
     @Test

@@ -17,7 +17,7 @@ class OutlineReferenceTest {
     private static final double SHARE_OF_VOLUME = 1e-4;
     private static final double SHARE_OF_SURFACE = 5e-4;
 
-    /** Between the closed form and quadrature: the sheet's own check reached 1e-8. */
+    /** Between the closed form and quadrature: an independent check, with SciPy, reached 1e-8. */
     private static final double SHARE_OF_QUADRATURE = 1e-8;
 
     static Stream<Published> rows() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import eggwright.egg.Published;
 import eggwright.egg.air.MoistAir;
 import eggwright.egg.air.Saturation;
+import eggwright.egg.body.Allometry;
 import eggwright.egg.loss.Spell;
 import eggwright.egg.loss.WaterLost;
 import eggwright.egg.shell.Diffusion.Conditions;
@@ -109,8 +110,47 @@ class ConductanceReferenceTest {
     @Test
     void turkey_reachesTheTrialsOptimum() {
         var shell = PublishedShell.TURKEY.of(Mass.ofGrams(100));
-        double difference = Saturation.over(Temperature.ofCelsius(37.9)).torr() - 26.6;
-        assertEquals(12, shell.milligramsPerDayTorr() * difference * 28 / 1000, 0.05);
+        assertEquals(trial("shell_conductance_mean_n_1256", "value"), shell.milligramsPerDayTorr(), 1e-9);
+        double machine = trial("incubator_vapour_pressure_for_middle_class", "value");
+        double best = trial("best_water_loss_in_28_days", "value");
+        double either = trial("best_water_loss_in_28_days", "spread_sd");
+        for (double egg : new double[] {37.5, 37.9}) {
+            double difference = Saturation.over(Temperature.ofCelsius(egg)).torr() - machine;
+            assertEquals(best, shell.milligramsPerDayTorr() * difference * 28 / 1000, egg == 37.9 ? 0.05 : either);
+        }
+    }
+
+    private static double trial(String item, String column) {
+        return Published.rows("turkey_shell_conductance_water_loss")
+                .filter(row -> row.text("item").equals(item))
+                .findFirst()
+                .orElseThrow()
+                .number(column);
+    }
+
+    /** G I/W is about 5.1 mg/(g torr), and 35 torr in the nest then make the usual 18 % (Rahn and Ar 1974). */
+    @ParameterizedTest
+    @MethodSource("lines1974")
+    void lines_giveTheUsualLossInTheNest(Published row) {
+        var fresh = mass(row);
+        double perGram = ConductanceGuess.ofAr1974(fresh).milligramsPerDayTorr()
+                * Allometry.incubationDays(fresh)
+                / fresh.grams();
+        assertEquals(row.number("ratio_dimensionless"), perGram, SHARE_OF_LINES * perGram, row.id());
+        double lostPct = perGram * row.number("vapour_pressure_difference_mmHg") / 10;
+        assertEquals(row.number("mass_loss_percent"), lostPct, SHARE_OF_LINES * lostPct, row.id());
+    }
+
+    /** EGC-043: the joint fit leaves -0.07, +0.12 and -0.05 % of loss; our constant is rounded to three figures. */
+    @ParameterizedTest
+    @MethodSource("quail")
+    void coturnix_losesWhatTheJointFitSays(Published row) {
+        double inside = Saturation.over(Temperature.ofCelsius(38.28)).torr();
+        double outside = row.number("relative_humidity_percent")
+                / 100
+                * Saturation.over(Temperature.ofCelsius(37.5)).torr();
+        double lost = PublishedShell.COTURNIX.of(Mass.ofGrams(100)).milligramsPerDayTorr() * (inside - outside) * 15;
+        assertEquals(row.number("mass_loss_percent"), lost / 1000, 0.14, row.id());
     }
 
     /** Romao and others 2009: losses to day 15 at three humidities; the specific conductance derived from them. */
@@ -128,7 +168,7 @@ class ConductanceReferenceTest {
         assertEquals(printed, shell.milligramsPerDayTorr() / 100, SHARE_OF_PRODUCTS * printed, row.id());
     }
 
-    /** The wild bird of the sheet, everything published but G: 174.6 mg a day at 36.4 °C against 26.96 torr gives 9.366. */
+    /** EGC-047, a wild bird, everything published but G: 174.6 mg a day at 36.4 °C against 26.96 torr gives 9.366. */
     @Test
     void booby_conductsWhatItsNestSays() {
         double difference = Saturation.over(Temperature.ofCelsius(36.4)).torr() - 26.96;
@@ -136,24 +176,12 @@ class ConductanceReferenceTest {
         assertEquals(9.366, 174.6 / difference, 0.004);
     }
 
-    /** 1 mg/(day torr) = 7.50062 mg/(day kPa), as the sheet prints it. */
+    /** 1 mg/(day torr) = 7.50062 mg/(day kPa), as tables print it. */
     @Test
     void units_comeBack() {
         assertEquals(7.50062, Conductance.ofTorr(1).milligramsPerDayKilopascal(), 0.000005);
         assertEquals(6.45, Conductance.ofTorr(6.45).milligramsPerDayTorr(), 1e-12);
         assertEquals(0.133322387, TORR.kilopascals(), 1e-9);
-    }
-
-    @Test
-    void conductance_comesBackFromAnyPlace() {
-        var high = new Conditions(Pressure.ofKilopascals(74.7), Temperature.ofCelsius(15));
-        var shell = Conductance.ofTorr(6.45);
-        var there = shell.at(high, Diffusion.OF_VAPOUR);
-        assertEquals(
-                6.45,
-                Conductance.measuredAt(there.milligramsPerDayKilopascal(), high, Diffusion.OF_VAPOUR)
-                        .milligramsPerDayTorr(),
-                1e-12);
     }
 
     @Test
