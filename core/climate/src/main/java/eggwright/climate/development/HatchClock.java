@@ -50,14 +50,21 @@ public final class HatchClock {
                 HOURS_PER_STORED_DAY.low() * stored + learnt.hours() - unsure,
                 HOURS_PER_STORED_DAY.likely() * stored + learnt.hours(),
                 HOURS_PER_STORED_DAY.high() * stored + learnt.hours() + unsure);
-        var middle = when(clock, 1, shift);
+        double half = middleDays(profile);
+        var middle = when(clock, half / period, shift);
         return new HatchExpected(
                 when(clock, profile.firstPipDay().value() / period, shift),
                 when(clock, window.low() / period, shift),
                 middle,
                 when(clock, window.high() / period, shift),
-                later(set.plusMillis(Math.round(period * MILLIS_PER_DAY)), middle),
+                later(set.plusMillis(Math.round(half * MILLIS_PER_DAY)), middle),
                 new Span(clock.at(now, Pace.SLOW), clock.at(now, Pace.LIKELY), clock.at(now, Pace.FAST)));
+    }
+
+    /** Days from the set to the middle of the species' hatch window, by the plain calendar. */
+    public static double middleDays(SpeciesProfile profile) {
+        var window = profile.hatchWindowDays().value();
+        return (window.low() + window.high()) / 2;
     }
 
     private static When when(Clock clock, double share, Span hours) {

@@ -169,7 +169,7 @@ public final class MachineRoom {
                 party.eggs(),
                 stored,
                 start,
-                start.plusMillis(Math.round(profile.periodDays().value() * MILLIS_PER_DAY)),
+                start.plusMillis(Math.round(HatchClock.middleDays(profile) * MILLIS_PER_DAY)),
                 hatch,
                 loss,
                 airNow.warmth(),

@@ -2,8 +2,8 @@ package eggwright.climate.weight;
 
 import eggwright.book.name.SetName;
 import eggwright.climate.air.AirHour;
-import eggwright.egg.loss.HumidityError;
 import eggwright.egg.loss.ShellFit;
+import eggwright.egg.loss.ShellSample;
 import eggwright.trade.Species;
 import eggwright.units.Mass;
 import eggwright.units.OutOfRange;
@@ -127,7 +127,7 @@ public final class LossReckoning {
             double setGrams = first.grams() + (isAtSet ? 0 : grams * start);
             double share = grams / setGrams;
             double scale = fit.standardErrorMilligrams() / MILLIGRAMS / setGrams;
-            double shells = HumidityError.SHELL_VARIATION
+            double shells = ShellSample.SHELL_VARIATION
                     * share
                     / Math.sqrt(series.masses().getLast().eggs());
             return Optional.of(new Fitted(series, share, Math.hypot(scale, shells), setGrams));
@@ -189,7 +189,7 @@ public final class LossReckoning {
         double pct = 100 * (1 - mass.grams() / one.setGrams());
         double first = one.series().masses().getFirst().errorGrams() / one.setGrams();
         double now = mass.errorGrams() / one.setGrams();
-        double shells = HumidityError.SHELL_VARIATION * pct / 100 / Math.sqrt(mass.eggs());
+        double shells = ShellSample.SHELL_VARIATION * pct / 100 / Math.sqrt(mass.eggs());
         return new Say(mass.at(), pct, 100 * Math.hypot(Math.hypot(first, now), shells), mass.eggs());
     }
 
