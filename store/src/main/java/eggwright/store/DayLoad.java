@@ -7,11 +7,13 @@ import eggwright.climate.reading.ReadingStore.Taken;
 import eggwright.climate.reading.Readings;
 import eggwright.climate.reading.ReadingsGathered;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A large load on its way in. Only the day that a channel is at is held open; days left behind wait as the bytes that they
@@ -20,6 +22,8 @@ import java.util.TreeMap;
 final class DayLoad implements Load {
     private final SqliteReadingStore store;
     private final Map<Channel, Line> lines = new LinkedHashMap<>();
+    private final @Nullable Line[] lately = new Line[4];
+    private int turn;
 
     DayLoad(SqliteReadingStore store) {
         this.store = store;
@@ -30,12 +34,21 @@ final class DayLoad implements Load {
 
     @Override
     public void add(Channel channel, long atMillis, double value) {
-        var line = lines.get(channel);
-        if (line == null) {
-            line = new Line();
-            lines.put(channel, line);
+        line(channel).add(atMillis, value);
+    }
+
+    /** Rows have the same few channels again and again, mostly the very same objects, so that the last ones are at hand. */
+    @SuppressWarnings("ReferenceEquality")
+    private Line line(Channel channel) {
+        for (var near : lately) {
+            if (near != null && near.channel == channel) {
+                return near;
+            }
         }
-        line.add(atMillis, value);
+        var line = lines.computeIfAbsent(channel, Line::new);
+        lately[turn] = line;
+        turn = (turn + 1) % lately.length;
+        return line;
     }
 
     Collection<Channel> channels() {
@@ -51,20 +64,26 @@ final class DayLoad implements Load {
     @Override
     public Taken keep() {
         var taken = store.keep(this);
-        lines.clear();
+        close();
         return taken;
     }
 
     @Override
     public void close() {
         lines.clear();
+        Arrays.fill(lately, null);
     }
 
     /** One channel. */
     private static final class Line {
+        private final Channel channel;
         private final Map<Long, List<byte[]>> left = new TreeMap<>();
         private final ReadingsGathered open = new ReadingsGathered();
         private long day = Long.MIN_VALUE;
+
+        Line(Channel channel) {
+            this.channel = channel;
+        }
 
         void add(long atMillis, double value) {
             long of = DayCodec.dayOf(atMillis);

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A logger's file, which can be read more than once: first to be looked at, then to be taken. */
 public final class LoggerFile {
@@ -17,6 +18,8 @@ public final class LoggerFile {
 
     private final String name;
     private final Opening opening;
+    /** Looked at once, however often it is asked for; absent until then. */
+    private @Nullable Sampled sampled;
 
     private LoggerFile(String name, Opening opening) {
         this.name = name;
@@ -46,6 +49,31 @@ public final class LoggerFile {
         record Rows(LoggerRows rows) implements Opened {}
 
         record Refused(List<Problem> problems) implements Opened {}
+    }
+
+    /** Its beginning, or why it cannot be read. */
+    sealed interface Sampled {
+        record Seen(Sample sample) implements Sampled {}
+
+        record Refused(List<Problem> problems) implements Sampled {}
+    }
+
+    Sampled sample() {
+        var known = sampled;
+        if (known == null) {
+            known = switch (open()) {
+                case Opened.Refused(var problems) -> new Sampled.Refused(problems);
+                case Opened.Rows(var rows) -> {
+                    try (rows) {
+                        var sample = Sample.of(rows);
+                        var fault = rows.fault();
+                        yield fault == null ? new Sampled.Seen(sample) : new Sampled.Refused(List.of(fault));
+                    }
+                }
+            };
+            sampled = known;
+        }
+        return known;
     }
 
     Opened open() {

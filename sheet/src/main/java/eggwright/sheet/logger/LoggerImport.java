@@ -10,12 +10,14 @@ import eggwright.sheet.problem.Problems;
 import eggwright.units.OutOfRange;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Takes a logger's file into a load of readings, row by row. All or nothing is the load's to promise. */
 public final class LoggerImport {
@@ -31,13 +33,13 @@ public final class LoggerImport {
     private final ReadingStore.Load load;
     private final Layout layout;
     private final Problems problems;
-    private final Map<Key, FileClock> clocks = new HashMap<>();
-    private final Map<ChannelKey, Channel> channels = new HashMap<>();
+    private final Map<Key, Source> sources = new HashMap<>();
     private final FileClock.Running running;
     private final DecimalMark mark;
     private long rows;
     private long values;
     private long empty;
+    private @Nullable Source lastSource;
     private long first = Long.MAX_VALUE;
     private long last = Long.MIN_VALUE;
 
@@ -75,7 +77,8 @@ public final class LoggerImport {
 
     private record Key(String machine, String sensor) {}
 
-    private record ChannelKey(String machine, String sensor, Layout.ValueAt value) {}
+    /** One sensor of one machine: rows of it follow each other mostly, so that the last one is at hand. */
+    private record Source(Key key, FileClock clock, Optional<Channel>[] channels) {}
 
     private LoggerImport(LoggerFile file, Looked.Seen seen, Sample sample, Into into, ReadingStore.Load load) {
         this.seen = seen;
@@ -94,52 +97,33 @@ public final class LoggerImport {
      * @param dates whether days or months come first, where a person said so
      */
     public static Looked look(LoggerFile file, Optional<LoggerColumns> said, Optional<TimeForm> dates) {
-        return switch (file.open()) {
-            case LoggerFile.Opened.Refused(var problems) -> new Looked.InDoubt(problems);
-            case LoggerFile.Opened.Rows(var rows) -> {
-                try (rows) {
-                    var sample = Sample.of(rows);
-                    var fault = rows.fault();
-                    yield fault == null
-                            ? Looking.at(file.name(), sample, said, dates)
-                            : new Looked.InDoubt(List.of(fault));
-                }
-            }
+        return switch (file.sample()) {
+            case LoggerFile.Sampled.Refused(var problems) -> new Looked.InDoubt(problems);
+            case LoggerFile.Sampled.Seen(var sample) -> Looking.at(file.name(), sample, said, dates);
         };
     }
 
     /** The names of a file's columns, under which what is known of them can be remembered; empty where it cannot be read. */
     public static Optional<List<String>> header(LoggerFile file) {
-        return switch (file.open()) {
-            case LoggerFile.Opened.Refused refused -> Optional.empty();
-            case LoggerFile.Opened.Rows(var rows) -> {
-                try (rows) {
-                    yield Optional.of(Sample.of(rows).header());
-                }
-            }
+        return switch (file.sample()) {
+            case LoggerFile.Sampled.Refused refused -> Optional.empty();
+            case LoggerFile.Sampled.Seen(var sample) -> Optional.of(sample.header());
         };
     }
 
     /** Puts every reading of a file that was looked at into a load. */
     public static Outcome load(LoggerFile file, Looked.Seen seen, Into into, ReadingStore.Load load) {
-        Sample sample;
-        switch (file.open()) {
-            case LoggerFile.Opened.Refused(var problems) -> {
-                return new Outcome.Refused(problems, 0);
-            }
-            case LoggerFile.Opened.Rows(var rows) -> {
-                try (rows) {
-                    sample = Sample.of(rows);
-                }
-            }
-        }
-        return switch (file.open()) {
-            case LoggerFile.Opened.Refused(var problems) -> new Outcome.Refused(problems, 0);
-            case LoggerFile.Opened.Rows(var rows) -> {
-                try (rows) {
-                    yield new LoggerImport(file, seen, sample, into, load).take(rows);
-                }
-            }
+        return switch (file.sample()) {
+            case LoggerFile.Sampled.Refused(var problems) -> new Outcome.Refused(problems, 0);
+            case LoggerFile.Sampled.Seen(var sample) ->
+                switch (file.open()) {
+                    case LoggerFile.Opened.Refused(var problems) -> new Outcome.Refused(problems, 0);
+                    case LoggerFile.Opened.Rows(var rows) -> {
+                        try (rows) {
+                            yield new LoggerImport(file, seen, sample, into, load).take(rows);
+                        }
+                    }
+                };
         };
     }
 
@@ -159,7 +143,7 @@ public final class LoggerImport {
 
     private Outcome take(LoggerRows from) {
         for (var row = from.next(); row != null; row = from.next()) {
-            if (row.number() <= seen.headerRow() || row.cells().stream().allMatch(String::isEmpty)) {
+            if (row.number() <= seen.headerRow() || isBlank(row)) {
                 continue;
             }
             one(row);
@@ -173,13 +157,26 @@ public final class LoggerImport {
         }
         return problems.isEmpty()
                 ? new Outcome.Loaded(
-                        rows,
-                        values,
-                        empty,
-                        Instant.ofEpochMilli(first),
-                        Instant.ofEpochMilli(last),
-                        channels.values().stream().distinct().toList())
+                        rows, values, empty, Instant.ofEpochMilli(first), Instant.ofEpochMilli(last), channels())
                 : new Outcome.Refused(problems.shown(), problems.beyond());
+    }
+
+    private List<Channel> channels() {
+        return sources.values().stream()
+                .flatMap(source -> Arrays.stream(source.channels()))
+                .flatMap(channel -> Optional.ofNullable(channel).stream())
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
+    }
+
+    private static boolean isBlank(LoggerRows.Row row) {
+        for (var cell : row.cells()) {
+            if (!cell.isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void one(LoggerRows.Row row) {
@@ -203,10 +200,8 @@ public final class LoggerImport {
             }
             return;
         }
-        var machine = layout.machine(row).orElse("");
-        var sensor = layout.sensor(row).orElse("");
-        var clock = clocks.computeIfAbsent(new Key(machine, sensor), k -> new FileClock(into.zone(), running));
-        switch (clock.tell(time.get())) {
+        var source = source(layout.machine(row).orElse(""), layout.sensor(row).orElse(""));
+        switch (source.clock().tell(time.get())) {
             case FileClock.Told.LeaptOver() ->
                 problems.add(
                         row.number(),
@@ -224,20 +219,41 @@ public final class LoggerImport {
                             "If the logger keeps another time, say which, as in --zone UTC; else mend its clock.");
                 } else {
                     rows++;
-                    values(row, millis, machine, sensor);
+                    values(row, millis, source);
                 }
             }
         }
     }
 
-    private void values(LoggerRows.Row row, long millis, String machine, String sensor) {
-        for (var at : layout.values()) {
+    private Source source(String machine, String sensor) {
+        var last = lastSource;
+        if (last != null
+                && last.key().machine().equals(machine)
+                && last.key().sensor().equals(sensor)) {
+            return last;
+        }
+        var source = sources.computeIfAbsent(new Key(machine, sensor), this::fresh);
+        lastSource = source;
+        return source;
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private Source fresh(Key key) {
+        return new Source(
+                key,
+                new FileClock(into.zone(), running),
+                new Optional[layout.values().size()]);
+    }
+
+    private void values(LoggerRows.Row row, long millis, Source source) {
+        for (int i = 0; i < layout.values().size(); i++) {
+            var at = layout.values().get(i);
             var text = at.index() < row.cells().size() ? row.cells().get(at.index()) : "";
-            var number = mark.read(text);
-            if (number.isPresent()) {
-                var channel = channel(row, machine, sensor, at);
+            double number = mark.number(text);
+            if (!Double.isNaN(number)) {
+                var channel = channel(row, source, i);
                 if (channel.isPresent()) {
-                    load.add(channel.get(), millis, number.getAsDouble());
+                    load.add(channel.get(), millis, number);
                     values++;
                     first = Math.min(first, millis);
                     last = Math.max(last, millis);
@@ -255,23 +271,32 @@ public final class LoggerImport {
         }
     }
 
-    private Optional<Channel> channel(LoggerRows.Row row, String machine, String sensor, Layout.ValueAt at) {
-        var key = new ChannelKey(machine, sensor, at);
-        var known = channels.get(key);
-        if (known != null) {
-            return Optional.of(known);
+    @SuppressWarnings("OptionalAssignedToNull")
+    private Optional<Channel> channel(LoggerRows.Row row, Source source, int index) {
+        var known = source.channels()[index];
+        if (known == null) {
+            known = channel(row, source.key(), layout.values().get(index));
+            source.channels()[index] = known;
         }
+        return known;
+    }
+
+    private Optional<Channel> channel(LoggerRows.Row row, Key key, Layout.ValueAt at) {
         try {
-            var place = machine.isEmpty() ? into.place() : place(machine);
-            var name = sensor.isEmpty()
+            var place = key.machine().isEmpty() ? into.place() : place(key.machine());
+            var name = key.sensor().isEmpty()
                     ? at.sensor().orElse(SensorName.ONLY)
                     : new SensorName(
-                            at.sensor().map(s -> sensor + ", " + s.text()).orElse(sensor));
-            var channel = new Channel(place, name, at.use().quantity(), at.use().unit());
-            channels.put(key, channel);
-            return Optional.of(channel);
+                            at.sensor().map(s -> key.sensor() + ", " + s.text()).orElse(key.sensor()));
+            return Optional.of(
+                    new Channel(place, name, at.use().quantity(), at.use().unit()));
         } catch (OutOfRange wrong) {
-            problems.add(row.number(), null, machine + sensor, "is no name: " + wrong.getMessage(), "Shorten it.");
+            problems.add(
+                    row.number(),
+                    null,
+                    key.machine() + key.sensor(),
+                    "is no name: " + wrong.getMessage(),
+                    "Shorten it.");
             return Optional.empty();
         }
     }
