@@ -3,8 +3,10 @@ package eggwright.cli.farm;
 import eggwright.cli.answer.Answer;
 import eggwright.cli.answer.Value;
 import eggwright.climate.development.HatchExpected;
+import eggwright.climate.development.Span;
 import eggwright.climate.development.When;
 import eggwright.climate.machine.MachineNow;
+import eggwright.climate.machine.Night;
 import eggwright.climate.machine.SetInside;
 import eggwright.climate.weight.Estimate;
 import eggwright.climate.weight.SetAdvice;
@@ -18,7 +20,7 @@ import java.util.Locale;
 final class ClimateAnswer {
     private ClimateAnswer() {}
 
-    static Answer of(MachineNow now, Instant at) {
+    static Answer of(MachineNow now, List<Night> nights, Instant at) {
         var air = now.air().air();
         var answer = Answer.of()
                 .with("machine", now.machine().text())
@@ -54,7 +56,55 @@ final class ClimateAnswer {
                                             .<Value>map(Value.Real::new)
                                             .toList())));
         }
-        return answer;
+        return answer.with(
+                "nights",
+                new Value.Many(nights.stream()
+                        .<Value>map(night -> new Value.Group(night(night)))
+                        .toList()));
+    }
+
+    private static Answer night(Night night) {
+        var excursion = night.excursion();
+        return Answer.of()
+                .with("kind", word(excursion.kind()))
+                .with("from", excursion.from().toString())
+                .with("to", excursion.to().toString())
+                .with("air_extreme_c", excursion.extremeCelsius())
+                .with("known_by", word(night.how()))
+                .with("noted", night.noted())
+                .with(
+                        "sets",
+                        new Value.Many(night.sets().stream()
+                                .<Value>map(set -> new Value.Group(night(set)))
+                                .toList()));
+    }
+
+    private static Answer night(Night.SetNight set) {
+        var cost = set.cost();
+        return span(
+                        "hours_later",
+                        cost.hoursLater(),
+                        span(
+                                "felt_c",
+                                cost.feltCelsius(),
+                                Answer.of()
+                                        .with("set", set.set().text())
+                                        .with("species", set.species().word())
+                                        .with("day", set.day())))
+                .with("loss_low_pct", cost.lossLowPct())
+                .with("loss_high_pct", cost.lossHighPct())
+                .with(
+                        "sources",
+                        Value.texts(cost.rules().stream()
+                                .map(rule -> rule.source().words())
+                                .distinct()
+                                .toList()));
+    }
+
+    private static Answer span(String key, Span span, Answer after) {
+        return after.with(key + "_low", span.low())
+                .with(key + "_likely", span.likely())
+                .with(key + "_high", span.high());
     }
 
     private static Answer set(SetInside set, List<SetAdvice> advice) {

@@ -9,6 +9,7 @@ import eggwright.cli.voice.Status;
 import eggwright.climate.air.AirTelling;
 import eggwright.climate.air.SensorCare;
 import eggwright.climate.air.Surroundings;
+import eggwright.climate.machine.MachineNights;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.MachineRoom;
 import eggwright.egg.air.StandardAtmosphere;
@@ -18,6 +19,7 @@ import eggwright.units.Altitude;
 import eggwright.units.OutOfRange;
 import eggwright.units.Pressure;
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -26,6 +28,9 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** One machine: its air, its sets, what they lost, when they hatch, and what to turn the dial to. */
 final class ClimateCommand {
+    /** Bad nights of any set that may still be in the machine. */
+    private static final Duration NIGHTS = Duration.ofDays(30);
+
     private ClimateCommand() {}
 
     static CommandSpec spec() {
@@ -60,7 +65,9 @@ final class ClimateCommand {
                     at);
             var machine = machine(command, picture);
             MachineNow now = room.of(machine);
-            Say.answer(command, ClimateAnswer.of(now, at));
+            var nights = new MachineNights(picture, telling, FarmCommands.profiles(picture))
+                    .of(machine, at.minus(NIGHTS), at);
+            Say.answer(command, ClimateAnswer.of(now, nights, at));
             return Status.DONE;
         }
     }

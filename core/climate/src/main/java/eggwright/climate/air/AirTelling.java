@@ -44,9 +44,25 @@ public final class AirTelling {
                 temperatures, humidities, wetBulbs, noted.map(AirTelling::notes).orElse(List.of()));
     }
 
+    /** Air temperatures of the sensor that read most often, rolled up; empty where there is none. */
+    public List<Rollup> temperatures(ReadingPlace place, Instant from, Instant to, Cut cut) {
+        List<Rollup> most = List.of();
+        for (var channel : readings.channels()) {
+            if (channel.place().equals(place) && channel.quantity() == Quantity.AIR_TEMPERATURE) {
+                var rollups = rollups(channel, from, to, cut);
+                most = rollups.size() > most.size() ? rollups : most;
+            }
+        }
+        return most;
+    }
+
     private List<Rollup> hours(Channel channel, Instant from, Instant to) {
+        return rollups(channel, from, to, Cut.HOUR);
+    }
+
+    private List<Rollup> rollups(Channel channel, Instant from, Instant to, Cut cut) {
         var sifted = Sifting.of(channel, readings.between(channel, from, to), care.released(channel));
-        return Rollups.of(channel, sifted.good(), care.corrections(channel), Cut.HOUR, null);
+        return Rollups.of(channel, sifted.good(), care.corrections(channel), cut, null);
     }
 
     private static List<HandRead> notes(MachinePicture machine) {

@@ -110,4 +110,32 @@ class MachineRoomTest {
                     later + " h on day " + cool.sets().get(i).day());
         }
     }
+
+    @Test
+    void powerCut_inTheReadings_isANight_withItsCostForEachSet() {
+        var readings = new NoReadings();
+        var channel = new Channel(
+                new ReadingPlace.InMachine(SETTER), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
+        var gathered = new ReadingsGathered();
+        var cut = NOW.minusDays(3).withHour(2);
+        for (var at = NOW.minusDays(10); at.isBefore(NOW); at = at.plusMinutes(5)) {
+            boolean isOut = !at.isBefore(cut) && at.isBefore(cut.plusHours(5));
+            gathered.add(at.toInstant().toEpochMilli(), isOut ? 24.0 : 37.5);
+        }
+        readings.take(channel, gathered.take());
+        var nights = new MachineNights(PICTURE, new AirTelling(readings, SensorCare.NONE), SpeciesProfile::of)
+                .of(SETTER, NOW.minusDays(10).toInstant(), NOW.toInstant());
+        assertEquals(1, nights.size());
+        var night = nights.getFirst();
+        assertEquals(Duration.ofHours(5), night.excursion().length());
+        assertEquals(24, night.excursion().extremeCelsius());
+        assertFalse(night.sets().isEmpty());
+        for (var set : night.sets()) {
+            assertTrue(
+                    set.cost().hoursLater().likely() > 2
+                            && set.cost().hoursLater().likely() < 9,
+                    set::toString);
+            assertTrue(set.cost().lossHighPct() > 0);
+        }
+    }
 }
