@@ -109,20 +109,19 @@ final class TodayAside {
         if (build.isEmpty()) {
             return;
         }
-        var from = Instant.ofEpochSecond(now.getEpochSecond());
-        var abridged = AbridgedPicture.of(picture, from).picture();
+        var abridged = AbridgedPicture.of(picture, now).picture();
         var clock = TodayText.clock(picture);
         data.today()
                 .keep(
                         build,
                         head,
                         TodayBytes.write(
-                                from,
+                                now,
                                 clock.zoneNoted().isPresent()
                                         ? TodayBytes.Clock.NOTED
                                         : TodayBytes.Clock.OF_THE_MACHINE,
                                 TodayText.zone(clock),
-                                TodayReading.of(abridged, from, ahead),
+                                TodayReading.of(abridged, now, ahead),
                                 PictureBytes.write(abridged)));
     }
 }

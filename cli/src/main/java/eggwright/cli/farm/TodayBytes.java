@@ -48,13 +48,13 @@ record TodayBytes(
     static byte[] write(Instant from, Clock clock, ZoneId zone, List<TodayReading> readings, byte[] picture) {
         var bytes = new ByteArrayOutputStream();
         try (var out = new DataOutputStream(bytes)) {
-            out.writeLong(from.getEpochSecond());
+            instant(out, from);
             out.writeUTF(clock.name());
             out.writeUTF(zone.getId());
             out.writeInt(readings.size());
             for (var reading : readings) {
-                out.writeLong(reading.from().getEpochSecond());
-                out.writeLong(reading.until().getEpochSecond());
+                instant(out, reading.from());
+                instant(out, reading.until());
                 out.writeInt(utf8(reading.text()).length);
                 out.writeInt(utf8(reading.afterItsHour()).length);
             }
@@ -65,6 +65,15 @@ record TodayBytes(
             throw new IllegalStateException("Writing to memory", impossible);
         }
         return bytes.toByteArray();
+    }
+
+    private static void instant(DataOutputStream out, Instant at) throws IOException {
+        out.writeLong(at.getEpochSecond());
+        out.writeInt(at.getNano());
+    }
+
+    private static Instant instant(DataInputStream in) throws IOException {
+        return Instant.ofEpochSecond(in.readLong(), in.readInt());
     }
 
     private static byte[] utf8(String text) {
@@ -89,16 +98,12 @@ record TodayBytes(
     /** Empty where the bytes are not ours. */
     static Optional<TodayBytes> read(byte[] bytes) {
         try (var in = new DataInputStream(new ByteArrayInputStream(bytes))) {
-            var from = Instant.ofEpochSecond(in.readLong());
+            var from = instant(in);
             var clock = Clock.valueOf(in.readUTF());
             var zone = ZoneId.of(in.readUTF());
             var spans = new ArrayList<Span>();
             for (int left = in.readInt(); left > 0; left--) {
-                spans.add(new Span(
-                        Instant.ofEpochSecond(in.readLong()),
-                        Instant.ofEpochSecond(in.readLong()),
-                        in.readInt(),
-                        in.readInt()));
+                spans.add(new Span(instant(in), instant(in), in.readInt(), in.readInt()));
             }
             return Optional.of(new TodayBytes(from, clock, zone, spans, block(in), block(in), block(in)));
         } catch (IOException | DateTimeException | IllegalArgumentException notOurs) {

@@ -31,14 +31,14 @@ final class TodayCommand {
             return say(command, FarmCommands.ledger(command).asOf(now).picture(), now);
         }
         var data = command.data();
+        var head = data.head();
+        var kept = TodayAside.find(data, head);
+        var said = kept.flatMap(k -> command.asksForJson() ? k.json(now) : k.text(now));
+        if (said.isPresent()) {
+            command.out().print(said.get());
+            return Status.DONE;
+        }
         try (var store = data.read()) {
-            var head = store.head();
-            var kept = TodayAside.find(data, head);
-            var said = kept.flatMap(k -> command.asksForJson() ? k.json(now) : k.text(now));
-            if (said.isPresent()) {
-                command.out().print(said.get());
-                return Status.DONE;
-            }
             var picture = kept.flatMap(k -> k.picture(now))
                     .orElseGet(() -> Ledger.of(store.all()).picture());
             int status = say(command, picture, now);

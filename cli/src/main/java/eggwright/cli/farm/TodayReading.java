@@ -14,7 +14,6 @@ import java.util.List;
 /**
  * The day sheet as it reads from one moment until another, if nothing is noted.
  *
- * @param from a whole second
  * @param text for people
  * @param afterItsHour the answer for other programs without its beginning, the hour
  */
@@ -41,10 +40,6 @@ record TodayReading(Instant from, Instant until, String text, String afterItsHou
             characters += reading.text.length() + reading.afterItsHour.length();
         }
         return readings;
-    }
-
-    boolean holdsAt(Instant now) {
-        return !now.isBefore(from) && now.isBefore(until);
     }
 
     static String json(Picture picture, DaySheet sheet) {
