@@ -9,6 +9,9 @@ import eggwright.climate.reading.ReadingsGathered;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** The days of readings as rows. */
@@ -105,6 +108,35 @@ final class DayRows {
             insert.setLong(6, readings.millis(readings.count() - 1));
             insert.setBytes(7, DayCodec.write(day, readings));
             insert.executeUpdate();
+        }
+    }
+
+    /** Days whose bytes are not what the row beside them says. */
+    static List<String> faults(Connection connection, FarmId farm) throws SQLException {
+        try (var select = connection.prepareStatement("""
+                select day, channel, readings, first_ms, last_ms, bytes
+                from reading_day
+                where farm = ?
+                """)) {
+            select.setString(1, farm.text());
+            var faults = new ArrayList<String>();
+            try (var rows = select.executeQuery()) {
+                while (rows.next()) {
+                    var name = "Readings of " + LocalDate.ofEpochDay(rows.getLong(1)) + ", channel " + rows.getInt(2)
+                            + ", ";
+                    try {
+                        var day = DayCodec.read(rows.getLong(1), rows.getBytes(6));
+                        if (day.count() != rows.getInt(3)
+                                || day.millis(0) != rows.getLong(4)
+                                || day.millis(day.count() - 1) != rows.getLong(5)) {
+                            faults.add(name + "are not as they were kept.");
+                        }
+                    } catch (IllegalArgumentException damaged) {
+                        faults.add(name + "cannot be read: " + damaged.getMessage() + ".");
+                    }
+                }
+            }
+            return faults;
         }
     }
 

@@ -58,6 +58,12 @@ public final class SqliteReadingStore implements ReadingStore {
         });
     }
 
+    /** What of the readings is not whole, in words. */
+    List<String> faults() {
+        return store.ask(
+                connection -> hasTables(connection) ? DayRows.faults(connection, store.farm()) : List.<String>of());
+    }
+
     /** A book that an older Eggwright wrote, opened for reading only, has none. */
     private static boolean hasTables(Connection connection) throws SQLException {
         try (var version = connection.createStatement();

@@ -117,4 +117,22 @@ class SqliteReadingStoreTest {
             assertTrue(String.valueOf(fault.getMessage()).startsWith("The readings were not saved"), fault::getMessage);
         }
     }
+
+    @Test
+    void verify_findsADayThatWasTamperedWith() throws java.sql.SQLException {
+        try (var book = DataFolder.at(folder).write()) {
+            book.readings().take(AIR, minutes(0, 99.5, 99.6));
+            assertTrue(Backups.verify(book).isWhole());
+        }
+        try (var connection = Connections.writing(DataFolder.at(folder).book());
+                var update = connection.createStatement()) {
+            update.executeUpdate("update reading_day set bytes = x'0105'");
+        }
+        try (var book = DataFolder.at(folder).read()) {
+            assertEquals(
+                    List.of(
+                            "Readings of 2027-04-05, channel 1, cannot be read: A day of 5 readings does not fit into its bytes."),
+                    Backups.verify(book).faults());
+        }
+    }
 }

@@ -12,13 +12,17 @@ import eggwright.climate.reading.ReadingUnit;
 import eggwright.climate.reading.Readings;
 import eggwright.climate.reading.SensorName;
 import eggwright.sheet.problem.Problem;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.dhatim.fastexcel.Workbook;
 import org.junit.jupiter.api.Test;
 
 /** Files as loggers write them; all invented, none of a known product. */
@@ -50,8 +54,12 @@ class LoggerImportTest {
     }
 
     private static Map<Channel, Readings> loaded(byte[] bytes) {
-        var file = LoggerFile.of(bytes, "log.csv");
-        var seen = assertInstanceOf(Looked.Seen.class, LoggerImport.look(file, Optional.empty(), Optional.empty()));
+        return loaded(LoggerFile.of(bytes, "log.csv"));
+    }
+
+    private static Map<Channel, Readings> loaded(LoggerFile file) {
+        var looked = LoggerImport.look(file, Optional.empty(), Optional.empty());
+        var seen = assertInstanceOf(Looked.Seen.class, looked, looked::toString);
         var shelf = new Shelf();
         var outcome = LoggerImport.load(file, seen, new LoggerImport.Into(SETTER, CHICAGO, JUNE), shelf);
         assertInstanceOf(LoggerImport.Outcome.Loaded.class, outcome, outcome::toString);
@@ -181,6 +189,25 @@ class LoggerImportTest {
         assertEquals(
                 at("2027-04-13T11:00:00Z", 99.5).and(at("2027-04-13T23:00:00Z", 99.4)),
                 read.get(air(ReadingUnit.FAHRENHEIT)));
+    }
+
+    @Test
+    void workbook_isReadAsAFileIs() throws IOException {
+        var out = new ByteArrayOutputStream();
+        try (var book = new Workbook(out, "test", "1.0")) {
+            var sheet = book.newWorksheet("log");
+            sheet.value(0, 0, "Time");
+            sheet.value(0, 1, "Temp °F");
+            sheet.value(1, 0, LocalDateTime.of(2027, 4, 5, 6, 0));
+            sheet.style(1, 0).format("yyyy-mm-dd hh:mm").set();
+            sheet.value(1, 1, 99.5);
+            sheet.value(2, 0, LocalDateTime.of(2027, 4, 5, 6, 10));
+            sheet.style(2, 0).format("yyyy-mm-dd hh:mm").set();
+            sheet.value(2, 1, 99.6);
+        }
+        assertEquals(
+                at("2027-04-05T11:00:00Z", 99.5).and(at("2027-04-05T11:10:00Z", 99.6)),
+                loaded(LoggerFile.of(out.toByteArray(), "log.xlsx")).get(air(ReadingUnit.FAHRENHEIT)));
     }
 
     @Test
