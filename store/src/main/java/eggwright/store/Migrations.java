@@ -12,7 +12,7 @@ import java.util.List;
  * the number it leads to. A file is never edited once released.
  */
 final class Migrations {
-    private static final List<String> FILES = List.of("0001_book.sql", "0002_devices.sql");
+    private static final List<String> FILES = List.of("0001_book.sql", "0002_devices.sql", "0003_readings.sql");
 
     /** Version of the tables that this program writes. */
     static final int VERSION = FILES.size();

@@ -51,6 +51,11 @@ public final class SqliteEntryStore implements EntryStore {
         return new SettingStore(this);
     }
 
+    /** What sensors read. */
+    public SqliteReadingStore readings() {
+        return new SqliteReadingStore(this);
+    }
+
     /** Who may use the desk from elsewhere. */
     public DeviceStore devices() {
         return new DeviceStore(this);

@@ -33,6 +33,7 @@ final class Verifying {
         try {
             verifying.database();
             store.eachRow(0, upTo, verifying::entry);
+            store.readings().faults().forEach(verifying::fault);
             verifying.manifest();
         } catch (StoreFault stopped) {
             verifying.fault("Reading stopped after " + verifying.entries + " entries: " + stopped.getMessage());

@@ -70,6 +70,23 @@ class DataFolderTest {
         data.write().close();
     }
 
+    /** Also of what was acknowledged a moment ago and lies in the log beside the file. */
+    @Test
+    void head_isThatOfTheOpenBook_whileAnotherWrites() {
+        var data = DataFolder.at(folder);
+        try (var store = data.write()) {
+            assertEquals(store.head(), data.head());
+            for (int id = 1; id <= 3; id++) {
+                store.append(count(store.farm(), id, 50 + id), NOW);
+                assertEquals(store.head(), data.head());
+                assertEquals(id, data.head().count());
+            }
+        }
+        assertEquals(3, data.head().count());
+        var empty = DataFolder.at(folder.resolve("empty"));
+        assertEquals(StoreFault.Why.NO_BOOK, why(empty::head));
+    }
+
     @Test
     void folderWithoutABook_isRefusedForReading_andNothingIsMade() {
         var empty = folder.resolve("empty");

@@ -6,6 +6,7 @@ import eggwright.book.entry.PayloadKinds;
 import eggwright.book.entry.UnknownPayload;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.Name;
+import eggwright.units.Altitude;
 import eggwright.units.Humidity;
 import eggwright.units.Mass;
 import eggwright.units.OutOfRange;
@@ -85,7 +86,8 @@ final class PayloadReader {
         return Name.class.isAssignableFrom(type)
                 || type == EntryId.class
                 || type == Temperature.class
-                || type == Mass.class;
+                || type == Mass.class
+                || type == Altitude.class;
     }
 
     private static Humidity humidity(JsonNode node, FieldPath path) {

@@ -6,6 +6,7 @@ import eggwright.book.entry.UnknownPayload;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.Name;
 import eggwright.trade.Species;
+import eggwright.units.Altitude;
 import eggwright.units.Humidity;
 import eggwright.units.Mass;
 import eggwright.units.Temperature;
@@ -67,6 +68,7 @@ final class PayloadWriter {
             case Instant at -> out.writeString(at.toString());
             case Temperature degrees -> out.writeString(degrees.toString());
             case Mass mass -> out.writeString(mass.toString());
+            case Altitude height -> out.writeString(height.toString());
             case Payload payload -> nested(out, payload);
             case Record record -> object(out, record);
             default -> throw new IllegalArgumentException("No written form for " + value.getClass());

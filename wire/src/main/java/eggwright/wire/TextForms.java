@@ -5,6 +5,7 @@ import eggwright.book.name.EntryId;
 import eggwright.book.name.Name;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesWord;
+import eggwright.units.Altitude;
 import eggwright.units.Mass;
 import eggwright.units.OutOfRange;
 import eggwright.units.Temperature;
@@ -60,6 +61,8 @@ final class TextForms {
             return Temperature.parse(text);
         } else if (type == Mass.class) {
             return Mass.parse(text);
+        } else if (type == Altitude.class) {
+            return Altitude.parse(text);
         } else if (type == EntryId.class) {
             return EntryId.parse(text);
         }

@@ -16,7 +16,7 @@ import java.util.function.Function;
 final class Upcasts {
     private static final Map<String, List<Function<ObjectNode, ObjectNode>>> STEPS = Map.of(
             "looked", List.of(Upcasts::lookWithTreatment, Upcasts::lookWithPlaces),
-            "farm-habits", List.of(Upcasts::habitsWithTrays));
+            "farm-habits", List.of(Upcasts::habitsWithTrays, Upcasts::habitsWithAir));
 
     private Upcasts() {}
 
@@ -73,6 +73,11 @@ final class Upcasts {
 
     /** Version 2 may say how a tray is laid out and how long it may be out; version 1 said neither. */
     private static ObjectNode habitsWithTrays(ObjectNode habits) {
+        return habits;
+    }
+
+    /** Version 3 may say how high the farm lies and what its wet bulbs stand in; version 2 said neither. */
+    private static ObjectNode habitsWithAir(ObjectNode habits) {
         return habits;
     }
 

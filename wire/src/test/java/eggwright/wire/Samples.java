@@ -56,6 +56,7 @@ import eggwright.book.entry.TransferOf;
 import eggwright.book.entry.Transferred;
 import eggwright.book.entry.Weighed;
 import eggwright.book.entry.WeighedWhat;
+import eggwright.book.entry.WetBulbAir;
 import eggwright.book.entry.Withdrawn;
 import eggwright.book.name.BasketName;
 import eggwright.book.name.BuyerNumber;
@@ -71,6 +72,7 @@ import eggwright.book.name.SetName;
 import eggwright.book.name.TrayName;
 import eggwright.trade.BreakOutClass;
 import eggwright.trade.Species;
+import eggwright.units.Altitude;
 import eggwright.units.Humidity;
 import eggwright.units.Mass;
 import eggwright.units.Temperature;
@@ -172,7 +174,9 @@ final class Samples {
                         List.of(LocalTime.of(7, 0), LocalTime.of(19, 30)),
                         null,
                         List.of(7, 8, 7, 8),
-                        25),
+                        25,
+                        Altitude.parse("1500m"),
+                        WetBulbAir.STILL),
                 new SpeciesOverridden(SPECIES, "transfer_day", "22"),
                 new Remarked(Scope.ofPen(SET, PEN), "Shells are thin this week"),
                 new Replaced(

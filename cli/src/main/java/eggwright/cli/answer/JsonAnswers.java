@@ -51,6 +51,7 @@ public final class JsonAnswers {
                 }
             }
             case Value.Whole(long number) -> json.writeNumber(number);
+            case Value.Truth(boolean yes) -> json.writeBoolean(yes);
             case Value.Text(String text) -> json.writeString(text);
             case Value.Many many -> {
                 json.writeStartArray();

@@ -16,6 +16,7 @@ public final class Shown {
         return switch (value) {
             case Value.Real(double number) -> number(number);
             case Value.Whole(long number) -> Long.toString(number);
+            case Value.Truth(boolean yes) -> yes ? "yes" : "no";
             case Value.Text(String text) -> text;
             case Value.Many many -> many.values().stream().map(Shown::text).collect(Collectors.joining(", "));
             case Value.Group(Answer answer) ->

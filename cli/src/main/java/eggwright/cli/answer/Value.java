@@ -10,6 +10,9 @@ public sealed interface Value {
     /** A whole number. */
     record Whole(long number) implements Value {}
 
+    /** Yes or no. */
+    record Truth(boolean yes) implements Value {}
+
     /** Words, an instant, a date. */
     record Text(String text) implements Value {}
 

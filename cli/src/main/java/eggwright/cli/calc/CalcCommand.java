@@ -41,6 +41,7 @@ public final class CalcCommand implements Callable<Integer> {
         for (var input : calculation.inputs()) {
             switch (input.need()) {
                 case NEEDED, OPTIONAL -> spec.addOption(option(input));
+                case SAID_OR_NOT -> spec.addOption(saidOrNot(input));
                 case NEEDED_AS_A_WORD ->
                     spec.addPositional(PositionalParamSpec.builder()
                             .paramLabel(input.placeholder())
@@ -66,8 +67,21 @@ public final class CalcCommand implements Callable<Integer> {
         return OptionSpec.builder("--" + input.name())
                 .paramLabel(input.placeholder())
                 .type(String.class)
-                .description(input.about())
+                .description(described(input))
                 .build();
+    }
+
+    private static OptionSpec saidOrNot(Input input) {
+        return OptionSpec.builder("--" + input.name())
+                .type(boolean.class)
+                .arity("0")
+                .description(described(input))
+                .build();
+    }
+
+    /** picocli reads a per cent sign as the start of a format. */
+    private static String described(Input input) {
+        return input.about().replace("%", "%%");
     }
 
     @Override
@@ -98,6 +112,10 @@ public final class CalcCommand implements Callable<Integer> {
         for (var input : calculation.inputs()) {
             String text = switch (input.need()) {
                 case NEEDED, OPTIONAL -> read.findOption("--" + input.name()).getValue();
+                case SAID_OR_NOT -> {
+                    Boolean said = read.findOption("--" + input.name()).getValue();
+                    yield Boolean.TRUE.equals(said) ? Given.YES : null;
+                }
                 case NEEDED_AS_A_WORD -> {
                     List<String> words = read.positionalParameters().getFirst().getValue();
                     yield words == null ? null : String.join(" ", words);
@@ -139,7 +157,7 @@ public final class CalcCommand implements Callable<Integer> {
         try {
             return calculation.answer(given);
         } catch (OutOfRange outside) {
-            throw new Refused(outside.getMessage() + ".");
+            throw new Refused(Given.sentence(outside));
         }
     }
 
@@ -182,6 +200,14 @@ public final class CalcCommand implements Callable<Integer> {
                 new AccuracyCalculation(),
                 new PredictCalculation(),
                 new DatesCalculation(),
-                new SpeciesCalculation());
+                new SpeciesCalculation(),
+                new HumidityCalculation(),
+                new WetBulbCalculation(),
+                new SaturationCalculation(),
+                new AtmosphereCalculation(),
+                new SweatingCalculation(),
+                new EggCalculation(),
+                new ConductanceCalculation(),
+                new LossCalculation());
     }
 }

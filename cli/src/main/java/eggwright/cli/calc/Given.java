@@ -1,8 +1,11 @@
 package eggwright.cli.calc;
 
 import eggwright.cli.voice.Refused;
+import eggwright.units.OutOfRange;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The values that one calculation was given, as typed. Reading one that is missing or wrong refuses it by name.
@@ -11,6 +14,10 @@ import java.util.Optional;
  * @param texts by input name; an empty one counts as not given
  */
 public record Given(Origin origin, Map<String, String> texts) {
+    /** What an option without a value stands for. */
+    static final String YES = "yes";
+
+    private static final String NO = "no";
     private static final double LARGEST_WHOLE = 1e15;
 
     /** Where values were typed, and so what a person calls them. */
@@ -79,6 +86,39 @@ public record Given(Origin origin, Map<String, String> texts) {
     public double neededNumber(String input) {
         needed(input);
         return number(input).orElseThrow();
+    }
+
+    /** A quantity with its unit, where one was given. */
+    public <T> Optional<T> quantity(String input, Function<String, T> parse) {
+        return text(input).map(text -> {
+            try {
+                return parse.apply(text);
+            } catch (OutOfRange outside) {
+                throw wrong(input, sentence(outside));
+            }
+        });
+    }
+
+    /** A quantity with its unit that has to be there. */
+    public <T> T neededQuantity(String input, Function<String, T> parse) {
+        needed(input);
+        return quantity(input, parse).orElseThrow();
+    }
+
+    /** Whether something that is said or not said was said. */
+    public boolean isSaid(String input) {
+        var text = text(input).orElse(NO).toLowerCase(Locale.ROOT);
+        return switch (text) {
+            case YES, "y", "true", "1" -> true;
+            case NO, "n", "false", "0" -> false;
+            default -> throw wrong(input, text, "yes or no", YES);
+        };
+    }
+
+    /** What a formula or quantity says against a value, as a whole sentence. */
+    static String sentence(OutOfRange outside) {
+        var words = String.valueOf(outside.getMessage());
+        return words.endsWith(".") || words.endsWith("?") ? words : words + ".";
     }
 
     /** A refusal of one value, with what would be right. */

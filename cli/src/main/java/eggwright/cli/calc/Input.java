@@ -14,7 +14,9 @@ public record Input(String name, String placeholder, String about, Need need) {
         NEEDED,
         OPTIONAL,
         /** Needed, and typed without its option's name. */
-        NEEDED_AS_A_WORD
+        NEEDED_AS_A_WORD,
+        /** Said or not said: an option without a value; in a file yes, no or empty. */
+        SAID_OR_NOT
     }
 
     static Input needed(String name, String placeholder, String about) {
@@ -23,5 +25,17 @@ public record Input(String name, String placeholder, String about, Need need) {
 
     static Input optional(String name, String placeholder, String about) {
         return new Input(name, placeholder, about, Need.OPTIONAL);
+    }
+
+    static Input saidOrNot(String name, String about) {
+        return new Input(name, "", about, Need.SAID_OR_NOT);
+    }
+
+    /** Whether a file of rows has to have a column for it. */
+    boolean isNeeded() {
+        return switch (need) {
+            case NEEDED, NEEDED_AS_A_WORD -> true;
+            case OPTIONAL, SAID_OR_NOT -> false;
+        };
     }
 }

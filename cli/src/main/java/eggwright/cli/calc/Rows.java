@@ -71,7 +71,7 @@ record Rows(Path file, List<Input> inputs) {
             columns.add(name);
         }
         for (var input : inputs) {
-            if (input.need() != Input.Need.OPTIONAL && !seen.contains(input.name())) {
+            if (input.isNeeded() && !seen.contains(input.name())) {
                 throw refused("has no column \"" + input.name() + "\", which is needed.");
             }
         }

@@ -44,7 +44,7 @@ final class BookImport {
 
     private int keep(FarmCommand command) {
         try (var store = command.data().write(farm())) {
-            return ImportCommand.kept(command, store.bringInLines(lines));
+            return ImportCommand.kept(command, store, store.bringInLines(lines));
         }
     }
 }

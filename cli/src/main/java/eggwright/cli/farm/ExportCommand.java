@@ -73,6 +73,7 @@ final class ExportCommand {
             case Value.Real(double number) ->
                 new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
             case Value.Whole(long number) -> Long.toString(number);
+            case Value.Truth(boolean yes) -> Boolean.toString(yes);
             case Value.Text(String text) -> text;
             case Value.Many many -> throw new IllegalStateException("A list in a cell: " + many);
             case Value.Group group -> throw new IllegalStateException("A group in a cell: " + group);

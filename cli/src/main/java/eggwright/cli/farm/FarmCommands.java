@@ -29,6 +29,7 @@ public final class FarmCommands {
         all.put("import", ImportCommand::spec);
         all.put("report", ReportCommand::spec);
         all.put("forecast", ForecastCommand::spec);
+        all.put("climate", ClimateCommand::spec);
         all.put("export", ExportCommand::spec);
         all.put("simulate", SimulateCommand::spec);
         all.put("backup", FarmCommands::backup);
@@ -85,6 +86,7 @@ public final class FarmCommands {
                                         + ": each joins again with a code, and keeps what it"
                                         + " has not sent. The owner's passphrase is to be set again.");
             }
+            TodayAside.leave(command, command.data(), store);
         }
         return said(command, verified);
     }

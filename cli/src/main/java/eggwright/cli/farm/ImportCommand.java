@@ -25,6 +25,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** Reads a season's sheet, or an exported book, into the book, all or nothing. */
@@ -32,16 +33,20 @@ final class ImportCommand {
     private static final String SEASON = "season";
     private static final String BOOK = "book";
     private static final String LAMP = "lamp";
+    private static final String READINGS = "readings";
 
     private ImportCommand() {}
 
     static CommandSpec spec() {
         return FarmCommand.of(
                 "import",
-                "Reads a file into the book, all or nothing: a season from a spreadsheet, a whole book that export wrote, or what a phone at the lamp saved.",
+                "Reads a file into the book, all or nothing: a season from a spreadsheet, a whole book that export wrote, what a phone at the lamp saved, or what a logger read.",
                 "eggwright import season last-year.csv --data farm",
                 ImportCommand::run,
-                List.of(FarmCommand.option("who", "NAME", "who imports it; import where not given")),
+                Stream.concat(
+                                Stream.of(FarmCommand.option("who", "NAME", "who imports it; import where not given")),
+                                ReadingsImport.options().stream())
+                        .toList(),
                 "KIND",
                 "FILE");
     }
@@ -53,9 +58,13 @@ final class ImportCommand {
         if (command.word(0).equals(LAMP)) {
             return LampImport.run(command, Path.of(command.word(1)));
         }
+        if (command.word(0).equals(READINGS)) {
+            return ReadingsImport.run(command);
+        }
         if (!command.word(0).equals(SEASON)) {
-            throw FarmCommands.refused("\"" + command.word(0)
-                    + "\" is not a kind of file that can be imported. Nothing was done. Write season, book or lamp.");
+            throw FarmCommands.refused(
+                    "\"" + command.word(0)
+                            + "\" is not a kind of file that can be imported. Nothing was done. Write season, book, lamp or readings.");
         }
         return switch (TableReader.read(Path.of(command.word(1)))) {
             case TableRead.Refused(var problems, int beyond) -> refused(command, problems, beyond);
@@ -72,10 +81,14 @@ final class ImportCommand {
         }
         try (var store = command.data().write()) {
             var book = store.all();
-            var zone = Ledger.of(book).picture().farm().habits().zone();
+            var zone = Ledger.of(book).picture().farm().habits().clock().zoneOr(ZoneOffset.UTC);
             return switch (SeasonImport.read(table, into(command, store.farm(), zone), book)) {
                 case SeasonRead.Refused(var problems, int beyond) -> refused(command, problems, beyond);
-                case SeasonRead.Entries entries -> keep(command, store, entries);
+                case SeasonRead.Entries entries -> {
+                    int status = keep(command, store, entries);
+                    TodayAside.leave(command, command.data(), store);
+                    yield status;
+                }
             };
         }
     }
@@ -115,7 +128,13 @@ final class ImportCommand {
     }
 
     /** Says how many entries of a file were new, or why the book took none. */
-    static int kept(FarmCommand command, EntryStore.Batch batch) {
+    static int kept(FarmCommand command, SqliteEntryStore store, EntryStore.Batch batch) {
+        int status = say(command, batch);
+        TodayAside.leave(command, command.data(), store);
+        return status;
+    }
+
+    private static int say(FarmCommand command, EntryStore.Batch batch) {
         return switch (batch) {
             case EntryStore.Batch.NoneKept(var why) -> {
                 command.err()

@@ -38,7 +38,7 @@ final class LampImport {
         // A new folder becomes that farm's: the phone may be all that is left of it.
         var farm = entries.getFirst().entry().farm();
         try (var store = command.data().write(farm)) {
-            return ImportCommand.kept(command, store.appendAll(entries, Instant.now()));
+            return ImportCommand.kept(command, store, store.appendAll(entries, Instant.now()));
         }
     }
 }

@@ -124,6 +124,19 @@ final class ServeCommands {
             throw FarmCommands.refused(
                     "--port \"" + port + "\" is not a port. Nothing was done. Write a number from 0 to 65535.");
         }
+        try (var keeper = new TodayKeeper(data, store)) {
+            return open(command, store, devices, lan, about, Integer.parseInt(port), keeper);
+        }
+    }
+
+    private static int open(
+            FarmCommand command,
+            SqliteEntryStore store,
+            Devices devices,
+            Optional<Lan> lan,
+            String about,
+            int port,
+            TodayKeeper keeper) {
         var setup = FarmDesk.setup(
                 store,
                 store.people(),
@@ -132,11 +145,9 @@ final class ServeCommands {
                 InstantSource.system(),
                 new SecureRandom(),
                 ZoneId.systemDefault(),
-                Integer.parseInt(port),
+                port,
                 new FarmDesk.Company(
-                        devices,
-                        lan.<Reach>map(Reach.Network::new).orElseGet(Reach.ThisMachine::new),
-                        new TodayKeeper(data, store)::look));
+                        devices, lan.<Reach>map(Reach.Network::new).orElseGet(Reach.ThisMachine::new), keeper::look));
         WORDY.forEach(one -> one.setLevel(Level.WARNING));
         try (var desk = Desk.open(setup)) {
             command.out().println("The desk is open at " + desk.address());

@@ -61,21 +61,22 @@ final class SimulateCommand {
                 throw FarmCommands.refused("The season could not be kept: " + why.getFirst() + ".");
             }
             Files.writeString(folder.resolve("season.truth"), TruthText.write(truth));
+            Say.answer(
+                    command,
+                    Answer.of()
+                            .with("entries", season.entries().size())
+                            .with("eggs_set", season.answers().eggs().count())
+                            .with(
+                                    "saleable",
+                                    season.answers().saleable().values().stream()
+                                            .mapToInt(Integer::intValue)
+                                            .sum())
+                            .with("out", folder.toString()));
+            TodayAside.leave(command, data, store);
         } catch (IOException refused) {
             throw FarmCommands.refused(
                     "The truth could not be written beside the book (" + refused.getMessage() + ").");
         }
-        Say.answer(
-                command,
-                Answer.of()
-                        .with("entries", season.entries().size())
-                        .with("eggs_set", season.answers().eggs().count())
-                        .with(
-                                "saleable",
-                                season.answers().saleable().values().stream()
-                                        .mapToInt(Integer::intValue)
-                                        .sum())
-                        .with("out", folder.toString()));
         return Status.DONE;
     }
 

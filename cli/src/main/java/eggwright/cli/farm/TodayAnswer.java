@@ -9,6 +9,7 @@ import eggwright.today.task.NotLooked;
 import eggwright.today.task.Task;
 import eggwright.today.task.TrayCount;
 import eggwright.today.task.Where;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.function.Function;
 
@@ -18,7 +19,8 @@ final class TodayAnswer {
 
     static Answer of(DaySheet sheet, EggRoomSheet room) {
         return Answer.of()
-                .with("now", sheet.now().toOffsetDateTime().toString())
+                // First, since what is kept beside the book is kept without it.
+                .with("now", hour(sheet.now()))
                 .with("overdue", many(sheet.overdue(), TodayAnswer::task))
                 .with("due", many(sheet.due(), TodayAnswer::task))
                 .with("coming", many(sheet.coming(), TodayAnswer::task))
@@ -31,6 +33,10 @@ final class TodayAnswer {
                                         .with("set", o.set().text())
                                         .with("take_off_on", o.takeOff().toString())))
                 .with("egg_room_set_first", many(room.setFirst(), TodayAnswer::lot));
+    }
+
+    static String hour(ZonedDateTime now) {
+        return now.toOffsetDateTime().toString();
     }
 
     private static <T> Value many(List<T> each, Function<T, Answer> answer) {

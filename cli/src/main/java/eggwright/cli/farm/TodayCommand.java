@@ -2,14 +2,11 @@ package eggwright.cli.farm;
 
 import eggwright.book.fold.Ledger;
 import eggwright.book.picture.Picture;
-import eggwright.cli.answer.JsonAnswers;
 import eggwright.cli.voice.Status;
-import eggwright.today.eggroom.EggRoomSheet;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** What to do today, in the terminal. */
@@ -34,31 +31,29 @@ final class TodayCommand {
             return say(command, FarmCommands.ledger(command).asOf(now).picture(), now);
         }
         var data = command.data();
+        var head = data.head();
+        var kept = TodayAside.find(data, head);
+        var said = kept.flatMap(k -> command.asksForJson() ? k.json(now) : k.text(now));
+        if (said.isPresent()) {
+            command.out().print(said.get());
+            return Status.DONE;
+        }
         try (var store = data.read()) {
-            var head = store.head();
-            var kept = TodayAside.find(data, head);
-            var text = command.asksForJson() ? Optional.<String>empty() : kept.flatMap(k -> k.text(now));
-            if (text.isPresent()) {
-                command.out().print(text.get());
-                return Status.DONE;
-            }
-            var abridged = kept.flatMap(k -> k.picture(now));
-            if (kept.isPresent() && abridged.isPresent()) {
-                kept.get().withText(abridged.get(), now).keep(data, head);
-                return say(command, abridged.get(), now);
-            }
-            var whole = Ledger.of(store.all()).picture();
+            var picture = kept.flatMap(k -> k.picture(now))
+                    .orElseGet(() -> Ledger.of(store.all()).picture());
+            int status = say(command, picture, now);
+            command.out().flush();
             // An entry that came while the book was read belongs to a later head.
-            TodayAside.of(whole, now)
-                    .keep(data, whole.entryCount() == head.count() ? head : store.head(whole.entryCount()));
-            return say(command, whole, now);
+            var read = picture.entryCount() == head.count() ? head : store.head(picture.entryCount());
+            TodayAside.keep(data, read, picture, now);
+            return status;
         }
     }
 
     private static int say(FarmCommand command, Picture picture, Instant now) {
         var sheet = TodayText.sheet(picture, now);
         if (command.asksForJson()) {
-            new JsonAnswers(command.out()).write(TodayAnswer.of(sheet, EggRoomSheet.of(picture, sheet.now())));
+            command.out().print(TodayReading.json(picture, sheet));
         } else {
             command.out().print(TodayText.of(picture, sheet));
         }

@@ -6,53 +6,87 @@ import eggwright.store.SqliteEntryStore;
 import eggwright.store.StoreFault;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps what {@code today} needs up to date while the desk is open: a moment after the last of several entries, beside
- * the pages' work and never before it.
+ * the pages' work and never before it; and what was noted last when the desk is closed.
  */
-final class TodayKeeper {
+final class TodayKeeper implements AutoCloseable {
     private static final Duration A_MOMENT = Duration.ofSeconds(2);
+    private static final Duration LONGEST_CLOSING = Duration.ofSeconds(3);
 
     private final DataFolder data;
     private final SqliteEntryStore store;
-    /** The last picture that was shown, until it is kept. */
-    private final BlockingQueue<Picture> shown = new ArrayBlockingQueue<>(1);
+    private final Thread thread;
+
+    /** Rings when a picture was shown. */
+    private final Semaphore bell = new Semaphore(0);
+
+    /** Absent until one was shown. */
+    private volatile @Nullable Picture shown;
+
+    /** Set while the last picture shown is not kept. */
+    private final AtomicBoolean waits = new AtomicBoolean();
 
     TodayKeeper(DataFolder data, SqliteEntryStore store) {
         this.data = data;
         this.store = store;
-        Thread.ofPlatform().daemon().name("today-keeper").start(this::keep);
+        this.thread = Thread.ofPlatform().daemon().name("today-keeper").start(this::keepOn);
     }
 
     /** Shown by one thread at a time. */
     void look(Picture picture) {
-        shown.poll();
-        shown.add(picture);
+        shown = picture;
+        waits.set(true);
+        bell.release();
     }
 
-    private static long untilItReadsOtherwise(TodayAside aside) {
-        var left = Duration.between(Instant.now(), aside.textUntil()).toSeconds();
-        return Math.clamp(left, 0, Duration.ofDays(1).toSeconds()) + A_MOMENT.toSeconds();
+    private void keepOn() {
+        try {
+            while (true) {
+                // Once a day also where nothing is noted, so that there are always days ahead.
+                bell.tryAcquire(1, TimeUnit.DAYS);
+                Thread.sleep(A_MOMENT);
+                bell.drainPermits();
+                keep();
+            }
+        } catch (InterruptedException closing) {
+            // Whoever closes keeps what is left.
+        }
     }
 
     private void keep() {
+        waits.set(false);
+        var picture = shown;
+        if (picture == null) {
+            return;
+        }
         try {
-            var picture = shown.take();
-            while (true) {
-                Thread.sleep(A_MOMENT);
-                var later = shown.poll();
-                picture = later == null ? picture : later;
-                var aside = TodayAside.of(picture, Instant.now());
-                aside.keep(data, store.head(picture.entryCount()));
-                var next = shown.poll(untilItReadsOtherwise(aside), TimeUnit.SECONDS);
-                picture = next == null ? picture : next;
+            TodayAside.leave(data, store.head(picture.entryCount()), picture, Instant.now());
+            if (Thread.currentThread().isInterrupted()) {
+                waits.set(true);
             }
-        } catch (InterruptedException | StoreFault closing) {
-            // The desk is closing, or the book cannot be read: today then reads the book itself.
+        } catch (StoreFault unreadable) {
+            // Today then reads the book itself.
+        }
+    }
+
+    /** Keeps what is not kept yet. Before the book is closed. */
+    @Override
+    public void close() {
+        thread.interrupt();
+        try {
+            thread.join(LONGEST_CLOSING);
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
+            return;
+        }
+        if (waits.get()) {
+            keep();
         }
     }
 }

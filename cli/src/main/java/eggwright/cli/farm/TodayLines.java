@@ -3,22 +3,21 @@ package eggwright.cli.farm;
 import eggwright.desk.today.EggLines;
 import eggwright.desk.today.GapLines;
 import eggwright.desk.today.TaskWords;
+import eggwright.desk.words.Days;
 import eggwright.today.DaySheet;
 import eggwright.today.eggroom.EggRoomSheet;
 import eggwright.today.task.Bundle;
 import eggwright.today.task.Task;
 import eggwright.today.task.Work;
 import java.io.PrintWriter;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 
 /** The day sheet for people: one line for what is done in one go, its shelves below. */
 final class TodayLines {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
-
     private final PrintWriter out;
     private final TaskWords words = new TaskWords(Locale.ENGLISH);
+    private final Days days = Days.in(Locale.ENGLISH);
 
     private TodayLines(PrintWriter out) {
         this.out = out;
@@ -26,14 +25,14 @@ final class TodayLines {
 
     static void write(PrintWriter out, DaySheet sheet, EggRoomSheet room) {
         var lines = new TodayLines(out);
-        out.println(DAY.format(sheet.now()));
+        out.println(lines.days.fullDay(sheet.now()));
         if (sheet.overdue().isEmpty() && sheet.due().isEmpty()) {
             out.println("  Nothing to do right now.");
         }
         lines.bundles(sheet.overdue());
         lines.bundles(sheet.due());
         sheet.comingByDay().forEach((day, coming) -> {
-            out.println(DAY.format(day));
+            out.println(lines.days.fullDay(day));
             lines.bundles(coming);
         });
         lines.eggs(room);

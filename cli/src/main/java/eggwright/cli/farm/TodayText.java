@@ -1,5 +1,6 @@
 package eggwright.cli.farm;
 
+import eggwright.book.picture.FarmClock;
 import eggwright.book.picture.Picture;
 import eggwright.today.DaySheet;
 import eggwright.today.eggroom.EggRoomSheet;
@@ -7,22 +8,23 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 
 /** The day sheet as it is read in a terminal. */
 final class TodayText {
     private TodayText() {}
 
-    /** The sheet of a picture; a farm that has noted no zone lives by this machine's. */
+    /** The sheet of a picture. */
     static DaySheet sheet(Picture picture, Instant now) {
-        return DaySheet.of(
-                picture, now.atZone(hasZone(picture) ? picture.farm().habits().zone() : ZoneId.systemDefault()));
+        return DaySheet.of(picture, now.atZone(zone(clock(picture))));
     }
 
-    /** Whether the farm has said by which clock it lives. */
-    static boolean hasZone(Picture picture) {
-        var noted = picture.farm().habits().zone();
-        return !noted.equals(ZoneId.of("UTC")) && !noted.equals(ZoneOffset.UTC);
+    static FarmClock clock(Picture picture) {
+        return picture.farm().habits().clock();
+    }
+
+    /** A farm that has noted no zone lives by this machine's. */
+    static ZoneId zone(FarmClock clock) {
+        return clock.zoneOr(ZoneId.systemDefault());
     }
 
     static String of(Picture picture, DaySheet sheet) {

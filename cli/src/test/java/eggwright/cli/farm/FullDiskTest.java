@@ -159,11 +159,14 @@ class FullDiskTest {
         FullDisk.makeRoom(store);
         var typed = new TreeMap<>(refused.typed());
         typed.put("colours", "dusk");
+        typed.put("refused", "yes");
+        assertTrue(refused.answer().body().contains("name=\"refused\" value=\"yes\""), "the form remembers");
         var dusk = post("/notes/remark", typed);
 
         assertEquals(200, dusk.statusCode());
         assertTrue(dusk.headers().firstValue("Set-Cookie").orElse("").startsWith("look=dusk;"));
         assertTrue(dusk.body().contains("data-look=\"dusk\""));
+        assertTrue(dusk.body().contains("Not saved yet. What you typed is still here."), "the notice stays");
         assertTrue(dusk.body().contains(STORY.replace("&", "&amp;")));
         assertEquals(refused.id(), entryId(dusk.body()));
         assertEquals(kept, remarks());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.fold.Ledger;
 import eggwright.cli.Main;
 import eggwright.invented.DemoSeason;
 import eggwright.store.DataFolder;
@@ -18,6 +19,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -54,12 +58,16 @@ class TodayAsideTest {
     }
 
     private String today(String... more) {
-        var out = new ByteArrayOutputStream();
         var words = new String[more.length + 3];
         words[0] = "today";
         words[1] = "--data";
         words[2] = folder.toString();
         System.arraycopy(more, 0, words, 3, more.length);
+        return run(words);
+    }
+
+    private static String run(String... words) {
+        var out = new ByteArrayOutputStream();
         var printer = new PrintStream(out, true, StandardCharsets.UTF_8);
         assertEquals(0, Main.run(printer, printer, words), () -> out.toString(StandardCharsets.UTF_8));
         return out.toString(StandardCharsets.UTF_8);
@@ -79,6 +87,71 @@ class TodayAsideTest {
         var json = withoutItsHour(today("--json"));
         Files.delete(aside());
         assertEquals(json, withoutItsHour(today("--json")), "JSON, from the book and from the picture");
+    }
+
+    @Test
+    void everyHourOfTheNextDays_readsAsTheBookSays() {
+        var now = Instant.now();
+        book(now.minus(Duration.ofDays(9)));
+        var data = DataFolder.at(folder);
+        try (var store = data.read()) {
+            var picture = Ledger.of(store.all()).picture();
+            var head = store.head();
+            TodayAside.leave(data, head, picture, now);
+            var kept = TodayAside.find(data, head).orElseThrow();
+            var readings = new HashSet<String>();
+            for (var at = now; at.isBefore(now.plus(Duration.ofDays(8))); at = at.plus(Duration.ofMinutes(37))) {
+                var sheet = TodayText.sheet(picture, at);
+                var text = TodayText.of(picture, sheet);
+                assertEquals(text, kept.text(at).orElseThrow());
+                assertEquals(TodayReading.json(picture, sheet), kept.json(at).orElseThrow());
+                readings.add(text);
+            }
+            assertTrue(readings.size() > 20, "Texts that differ: " + readings.size());
+            assertTrue(kept.text(now.minusSeconds(60)).isEmpty(), "the clock was set back");
+            assertTrue(kept.json(now.plus(Duration.ofDays(10))).isEmpty(), "later than was worked out");
+        }
+    }
+
+    @Test
+    void everyCommandThatWrites_leavesTheAnswerBehind() throws IOException {
+        book(Instant.now());
+        run("export", "--data", folder.toString());
+        assertFalse(Files.exists(aside()), "reading leaves nothing");
+        var exported = folder.resolve("farm.jsonl");
+        Files.writeString(exported, run("export", "--data", folder.toString()));
+        var backup = folder.resolve("farm.backup");
+        run("backup", backup.toString(), "--data", folder.toString());
+        var season = folder.resolve("season.csv");
+        Files.writeString(season, "set,set_on,species,tray,eggs\n1,2025-04-07,pheasant,1,54\n");
+        for (var words : List.of(
+                List.of("import", "book", exported.toString(), "--data"),
+                List.of("import", "season", season.toString(), "--data"),
+                List.of("restore", backup.toString(), "--data"),
+                List.of("simulate", "--seed", "3", "--out"))) {
+            var made = folder.resolve(String.join("-", words.subList(0, 2)));
+            var all = new ArrayList<>(words);
+            all.add(made.toString());
+            run(all.toArray(String[]::new));
+            var data = DataFolder.at(made);
+            try (var store = data.read()) {
+                var kept = TodayAside.find(data, store.head());
+                assertTrue(kept.flatMap(k -> k.text(Instant.now())).isPresent(), () -> words + " left its text");
+                assertTrue(kept.flatMap(k -> k.json(Instant.now())).isPresent(), () -> words + " left its answer");
+            }
+        }
+    }
+
+    @Test
+    void aDeskThatIsClosedAtOnce_leavesTheLastNoteBehind() {
+        book(Instant.now());
+        var data = DataFolder.at(folder);
+        try (var store = data.write()) {
+            try (var keeper = new TodayKeeper(data, store)) {
+                keeper.look(Ledger.of(store.all()).picture());
+            }
+            assertTrue(TodayAside.find(data, store.head()).isPresent());
+        }
     }
 
     @Test

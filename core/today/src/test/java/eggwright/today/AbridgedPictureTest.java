@@ -62,6 +62,12 @@ class AbridgedPictureTest {
                 tasks += sheet.due().size();
                 assertEquals(sheet, DaySheet.of(abridged.picture(), now), () -> world + ", " + at + ", " + later);
                 assertEquals(EggRoomSheet.of(whole, now), EggRoomSheet.of(abridged.picture(), now));
+                var again = AbridgedPicture.of(abridged.picture(), now.toInstant());
+                var nextDay = now.plusHours(19);
+                assertEquals(
+                        DaySheet.of(whole, nextDay),
+                        DaySheet.of(again.picture(), nextDay),
+                        () -> "abridged twice, " + world + ", " + at + ", " + later);
             }
         }
         assertTrue(tasks > 100, "Days with work were looked at: " + tasks);

@@ -71,12 +71,19 @@ class ClocksTest {
 
     @Test
     void aFarmThatNotedNoZone_livesByTheClockOfWhoeverAsks() {
-        var farm = Farmhouse.in(ZoneId.of("UTC"), LocalDate.of(2027, 3, 1));
+        var farm = Farmhouse.withoutZone(LocalDate.of(2027, 3, 1));
         farm.note(on("2027-04-06T01:00"), setting("1", load(1, Species.PHEASANT, 54)));
         var sheet = DaySheet.of(farm.picture(), ZonedDateTime.of(on("2027-04-12T09:00"), CHICAGO));
         assertEquals(
                 "2027-04-12T18:00-05:00[America/Chicago]",
                 sheet.all(TaskKind.CANDLE).getFirst().when().from().toString());
+    }
+
+    @Test
+    void aFarmThatNotedUtc_livesByIt() {
+        var farm = Farmhouse.in(ZoneId.of("UTC"), LocalDate.of(2027, 3, 1));
+        var sheet = DaySheet.of(farm.picture(), ZonedDateTime.of(on("2027-04-12T23:00"), CHICAGO));
+        assertEquals(LocalDate.of(2027, 4, 13), sheet.today());
     }
 
     @Test

@@ -16,6 +16,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,15 +32,27 @@ final class Farmhouse {
 
     final ZoneId zone;
     private final List<Kept> entries = new ArrayList<>();
+    /** Absent: the farm notes no zone. */
+    private final @Nullable String noted;
+
     private int made;
 
-    private Farmhouse(ZoneId zone) {
+    private Farmhouse(ZoneId zone, @Nullable String noted) {
         this.zone = zone;
+        this.noted = noted;
     }
 
     /** A farm with a setter and a hatcher, before the season. */
     static Farmhouse in(ZoneId zone, LocalDate before) {
-        var farm = new Farmhouse(zone);
+        return opened(new Farmhouse(zone, zone.getId()), before);
+    }
+
+    /** The same of a farm that notes no zone; its devices go by Greenwich. */
+    static Farmhouse withoutZone(LocalDate before) {
+        return opened(new Farmhouse(ZoneOffset.UTC, null), before);
+    }
+
+    private static Farmhouse opened(Farmhouse farm, LocalDate before) {
         var at = before.atTime(9, 0);
         farm.note(at, habits(null, null));
         farm.note(at, new MachineAdded(SETTER, MachineKind.SETTER, List.of(new SectionName("1"), SHELF), 12, ""));
@@ -60,13 +73,7 @@ final class Farmhouse {
     EntryId note(OffsetDateTime when, Payload payload) {
         if (payload instanceof HabitsNoted it && it.timeZone() == null) {
             payload = new HabitsNoted(
-                    "Fallow End",
-                    zone.getId(),
-                    it.setWeekday(),
-                    it.setHour(),
-                    it.candlingDays(),
-                    it.rounds(),
-                    it.workHour());
+                    "Fallow End", noted, it.setWeekday(), it.setHour(), it.candlingDays(), it.rounds(), it.workHour());
         }
         var id = EntryId.of(when.toInstant().toEpochMilli(), 0, ++made);
         entries.add(new Kept(

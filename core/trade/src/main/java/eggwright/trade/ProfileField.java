@@ -115,10 +115,18 @@ public enum ProfileField {
                 }
             };
         } catch (NumberFormatException e) {
-            throw new OutOfRange("\"" + text + "\" is not a value of " + word() + ". Write " + kind.form() + ".");
+            throw new OutOfRange(
+                    ValueReason.NOT_OF_ITS_KIND,
+                    "\"" + text + "\" is not a value of " + word() + ". Write " + kind.form() + ".",
+                    text,
+                    kind);
         } catch (OutOfRange e) {
-            throw new OutOfRange("\"" + text + "\" is not a value of " + word() + ": " + e.getMessage() + ". Write "
-                    + kind.form() + ".");
+            throw new OutOfRange(
+                    ValueReason.NOT_OF_ITS_KIND,
+                    "\"" + text + "\" is not a value of " + word() + ": " + e.getMessage() + ". Write " + kind.form()
+                            + ".",
+                    text,
+                    kind);
         }
     }
 

@@ -1,5 +1,7 @@
 package eggwright.units;
 
+import java.util.List;
+
 /**
  * A mass of eggs or of a tray, kept with the number and the unit that a person typed.
  *
@@ -40,17 +42,17 @@ public record Mass(double number, Unit unit) {
      * @throws OutOfRange if the text is not a number with one of these units
      */
     public static Mass parse(String text) {
-        var typed = TypedNumber.read(text)
-                .orElseThrow(() -> new OutOfRange("\"" + text + "\" is not a mass. Write 31.2g or 1.1oz."));
-        if (typed.unit().isEmpty()) {
-            throw new OutOfRange("\"" + text + "\" has no unit. Write 31.2g or 1.1oz.");
-        }
-        for (var unit : Unit.values()) {
-            if (unit.symbol.equals(typed.unit())) {
-                return new Mass(typed.number(), unit);
-            }
-        }
-        throw new OutOfRange("\"" + text + "\" has a unit that is not g, kg, oz or lb. Write 31.2g or 1.1oz.");
+        var typed = TypedNumber.read(
+                text,
+                "a mass",
+                "31.2g or 1.1oz",
+                List.of(Unit.values()),
+                Unit::symbol,
+                new TypedNumber.Refused(
+                        QuantityReason.NOT_A_MASS,
+                        QuantityReason.MASS_WITHOUT_UNIT,
+                        QuantityReason.MASS_OF_OTHER_UNIT));
+        return new Mass(typed.number(), typed.unit());
     }
 
     public double grams() {

@@ -15,7 +15,7 @@ class TypedQuantityTest {
 
     /** Pairs from the definition F = 1.8 C + 32; 100 F = 37.8 C is the handbook's own rounded pair. */
     @ParameterizedTest
-    @CsvSource({"212F, 100", "32F, 0", "-40F, -40", "99.5F, 37.5", "37.5C, 37.5", "37.5 °C, 37.5"})
+    @CsvSource({"212F, 100", "32F, 0", "-40F, -40", "99.5F, 37.5", "37.5C, 37.5", "37.5 °C, 37.5", "273.15K, 0"})
     void temperature_readsBothScales(String typed, double celsius) {
         assertEquals(celsius, Temperature.parse(typed).celsius(), ROUNDING);
     }
@@ -27,13 +27,13 @@ class TypedQuantityTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"99.5", "warm", "", "99,5F", "99.5K", "-300C"})
+    @ValueSource(strings = {"99.5", "warm", "", "99,5F", "99.5R", "-300C"})
     void temperature_isRefused_withoutAUnitOrOutsideTheRange(String typed) {
         assertThrows(OutOfRange.class, () -> Temperature.parse(typed));
     }
 
     @ParameterizedTest
-    @CsvSource({"31.2g, 31.2", "1oz, 28.349523125", "1 lb, 453.59237", "2.4kg, 2400"})
+    @CsvSource({"31.2g, 31.2", "1oz, 28.349523125", "1 lb, 453.59237", "2.4kg, 2400", "1.5E-3kg, 1.5"})
     void mass_readsFarmScales(String typed, double grams) {
         assertEquals(grams, Mass.parse(typed).grams(), ROUNDING);
     }

@@ -40,9 +40,10 @@ final class SettingPages implements Pages {
         var weekday = habits.setWeekday();
         var days = habits.candlingDays();
         var minutes = habits.minutesOut();
+        var altitude = habits.altitude();
         var rows = List.of(
                 List.of(Cell.of(words.say("habit.name")), Cell.of(habits.farmName())),
-                List.of(Cell.of(words.say("habit.zone")), Cell.of(habits.zone().getId())),
+                List.of(Cell.of(words.say("habit.zone")), Cell.of(book.zone().getId())),
                 List.of(
                         Cell.of(words.say("habit.set")),
                         Cell.of((weekday == null
@@ -56,7 +57,11 @@ final class SettingPages implements Pages {
                 List.of(Cell.of(words.say("habit.tray")), Cell.of(joined(habits.trayRows(), words))),
                 List.of(
                         Cell.of(words.say("habit.minutesOut")),
-                        Cell.of(minutes == null ? words.say("custom") : words.say("minutes", minutes))));
+                        Cell.of(minutes == null ? words.say("custom") : words.say("minutes", minutes))),
+                List.of(
+                        Cell.of(words.say("habit.altitude")),
+                        Cell.of(altitude == null ? words.say("seaLevel") : altitude.toString())),
+                List.of(Cell.of(words.say("habit.wetBulb")), Cell.of(words.say("wetBulb." + habits.wetBulbAir()))));
         var own = new ArrayList<List<Cell>>();
         for (var species : Species.values()) {
             var fields = book.picture().farm().overrides().get(species);

@@ -21,6 +21,8 @@ public record Form(String action, String entryId, String keep, List<Field> field
     public static final String ID = "entry";
     /** The name of the hidden field that holds the entry id. */
     public static final String ENTRY_ID = "entry_id";
+    /** The name of the hidden field that says that the form was refused. */
+    public static final String REFUSED = "refused";
     /** The name of the button that adds rows; its value is the name of the rows. */
     public static final String MORE = "more";
 
@@ -61,6 +63,19 @@ public record Form(String action, String entryId, String keep, List<Field> field
     /** Whether a form was sent only to get more rows, or other colours: nothing is to be kept yet. */
     public static boolean isToBeShownAgain(Typed typed) {
         return !typed.text(MORE).isEmpty() || !typed.text(Look.FIELD).isEmpty();
+    }
+
+    /**
+     * Shown again before anything is kept: what was said of it when it was refused is said again.
+     *
+     * @param found what is to be mended in it as it is now
+     * @param notSaved what to say where it was refused though nothing is to be mended
+     */
+    public Form shownAgain(Typed typed, List<ToMend> found, String notSaved) {
+        if (typed.text(REFUSED).isEmpty()) {
+            return this;
+        }
+        return toMend(found.isEmpty() ? List.of(new ToMend("", notSaved)) : found);
     }
 
     /** With each message beside its field and all of them at the top. */

@@ -10,12 +10,11 @@ import eggwright.desk.Pages;
 import eggwright.desk.Routes;
 import eggwright.desk.Visit;
 import eggwright.desk.live.LiveBook;
-import eggwright.desk.live.WorkedOut;
 import eggwright.desk.who.May;
+import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.units.OutOfRange;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
@@ -27,14 +26,11 @@ import java.util.Optional;
 /** The book: its notes, newest first; the trail of one; what wants settling. */
 public final class BookPages implements Pages {
     private static final int AT_ONCE = 60;
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final LiveBook book;
-    private final WorkedOut<List<Kept>> newestFirst;
 
     public BookPages(LiveBook book) {
         this.book = book;
-        this.newestFirst = new WorkedOut<>(book, now -> book.ask(Ledger::all).reversed());
     }
 
     @Override
@@ -44,23 +40,19 @@ public final class BookPages implements Pages {
     }
 
     private ZoneId zone() {
-        return book.picture().farm().habits().zone();
+        return book.zone();
     }
 
     private Answer list(Visit visit) {
         int from = from(visit);
-        var all = newestFirst.get();
-        var shown = all.subList(Math.min(from, all.size()), Math.min(from + AT_ONCE, all.size()));
-        var older =
-                from + AT_ONCE < all.size() ? Optional.of("/book?from=" + (from + AT_ONCE)) : Optional.<String>empty();
+        var shown = book.ask(ledger -> ledger.newestFirst(from, AT_ONCE));
+        int size = book.picture().entryCount();
+        var older = from + AT_ONCE < size ? Optional.of("/book?from=" + (from + AT_ONCE)) : Optional.<String>empty();
         return new Answer.Page(
                 200,
                 "ledger/book.jte",
                 new BookPage(
-                        all.size(),
-                        from == 0 ? doubts(visit.language()) : List.of(),
-                        days(shown, visit.language()),
-                        older));
+                        size, from == 0 ? doubts(visit.language()) : List.of(), days(shown, visit.language()), older));
     }
 
     private static int from(Visit visit) {
@@ -87,6 +79,7 @@ public final class BookPages implements Pages {
     private List<BookPage.Day> days(List<Kept> shown, Locale language) {
         var lines = new EntryWords(language);
         var words = Words.beside(BookPages.class, language);
+        var hours = Days.in(language);
         var date = DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(language);
         var days = new LinkedHashMap<String, List<BookPage.Line>>();
         book.ask(ledger -> {
@@ -95,7 +88,7 @@ public final class BookPages implements Pages {
                 days.computeIfAbsent(date.format(at), d -> new ArrayList<>())
                         .add(new BookPage.Line(
                                 "/book/" + kept.entry().id(),
-                                TIME.format(at),
+                                hours.hour(at),
                                 lines.line(kept.entry().payload()),
                                 kept.entry().who().text(),
                                 state(ledger, kept, words)));
@@ -164,18 +157,15 @@ public final class BookPages implements Pages {
 
     private TrailPage.Version version(Kept kept, MendTrail trail, EntryWords lines, Words words) {
         var entry = kept.entry();
+        var days = Days.in(words.language());
         return new TrailPage.Version(
                 lines.line(entry.payload()),
-                stamp(kept.happened().atZone(zone())),
-                stamp(entry.noted().atZoneSameInstant(zone())),
-                stamp(kept.received().atZone(zone())),
+                days.recordStamp(kept.happened().atZone(zone())),
+                days.recordStamp(entry.noted().atZoneSameInstant(zone())),
+                days.recordStamp(kept.received().atZone(zone())),
                 entry.who().text(),
                 entry.device().text(),
                 entry.id().toString(),
                 entry.id().equals(trail.shown()) ? words.say("trail.shown") : "");
-    }
-
-    private static String stamp(ZonedDateTime at) {
-        return DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT).format(at);
     }
 }

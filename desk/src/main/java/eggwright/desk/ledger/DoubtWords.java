@@ -36,6 +36,7 @@ public final class DoubtWords {
             case About.Eggs it -> entries.scope(it.scope());
             case About.Shelf it -> shelf(it.key());
             case About.Birds it -> words.say("pen", it.pen().text());
+            case About.Chicks it -> words.say("chicks", it.species().word());
             case About.Order it -> words.say("order", it.order().text());
             case About.Notes it -> "";
         };
@@ -52,6 +53,7 @@ public final class DoubtWords {
             case What.OfFate it -> words.say("what." + it.fate().word());
             case What.Gone it -> words.say("what." + it.name().toLowerCase(Locale.ROOT));
             case What.OfBirds it -> words.say("what." + it.name().toLowerCase(Locale.ROOT));
+            case What.OfChicks it -> words.say("what." + it.name().toLowerCase(Locale.ROOT));
             case What.Untold it -> "";
         };
     }

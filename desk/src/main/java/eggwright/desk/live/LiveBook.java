@@ -15,6 +15,7 @@ import eggwright.book.store.Outcome;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -97,7 +98,12 @@ public final class LiveBook {
 
     /** The desk's clock, in the farm's time zone. */
     public ZonedDateTime time() {
-        return clock.instant().atZone(picture().farm().habits().zone());
+        return clock.instant().atZone(zone());
+    }
+
+    /** The farm's time zone; Greenwich where none was noted. */
+    public ZoneId zone() {
+        return picture().farm().habits().clock().zoneOr(ZoneOffset.UTC);
     }
 
     /** A fresh id, to be put in a form when it is opened. */

@@ -117,6 +117,16 @@ final class Asks {
         return Field.Choice.list(name, label(name), options(name, of));
     }
 
+    /** The same, with none of them as a choice of its own. */
+    <E extends Enum<E>> Field listOrNone(String name, Class<E> of) {
+        var all = new ArrayList<Option>();
+        all.add(new Option("", around.say("choice.none")));
+        all.addAll(options(name, of));
+        return Field.Choice.list(name, label(name), all)
+                .withHint(hint(name))
+                .withValue(around.asked().text(name));
+    }
+
     Field seen(String name) {
         return Field.Choice.radio(
                         name,

@@ -31,7 +31,7 @@ final class EggForms {
                 asks -> {
                     var fields = new ArrayList<Field>();
                     fields.add(asks.known().pens(Need.OPTIONAL));
-                    fields.add(asks.known().species());
+                    fields.add(asks.known().speciesOfPen());
                     fields.add(asks.eggs("kept"));
                     fields.add(asks.day("laid_from").withValue(asks.today()));
                     fields.add(asks.day("laid_to").withValue(asks.today()));
@@ -50,7 +50,7 @@ final class EggForms {
                     }
                     return new EggsGathered(
                             r.nameOrNone("pen", PenName::new),
-                            r.species("species"),
+                            r.species("species", "pen"),
                             r.day("laid_from"),
                             r.day("laid_to"),
                             r.whole("kept"),
@@ -106,7 +106,7 @@ final class EggForms {
     private static List<Field> leaving(Asks asks, Field... more) {
         var fields = new ArrayList<Field>();
         fields.add(asks.known().pens(Need.OPTIONAL));
-        fields.add(asks.known().species());
+        fields.add(asks.known().speciesOfPen());
         fields.add(asks.eggs("eggs"));
         fields.addAll(List.of(more));
         fields.add(asks.day("laid_from").optional());
@@ -122,7 +122,7 @@ final class EggForms {
                 asks -> leaving(asks, asks.known().buyer().optional()),
                 r -> new EggsSold(
                         r.nameOrNone("pen", PenName::new),
-                        r.species("species"),
+                        r.species("species", "pen"),
                         r.dayOrNone("laid_from"),
                         r.dayOrNone("laid_to"),
                         r.nameOrNone("buyer", BuyerNumber::new),
@@ -145,7 +145,7 @@ final class EggForms {
                 asks -> leaving(asks),
                 r -> new EggsEaten(
                         r.nameOrNone("pen", PenName::new),
-                        r.species("species"),
+                        r.species("species", "pen"),
                         r.dayOrNone("laid_from"),
                         r.dayOrNone("laid_to"),
                         r.whole("eggs")),
@@ -165,7 +165,7 @@ final class EggForms {
                 asks -> leaving(asks, asks.text("why").optional()),
                 r -> new EggsDiscarded(
                         r.nameOrNone("pen", PenName::new),
-                        r.species("species"),
+                        r.species("species", "pen"),
                         r.dayOrNone("laid_from"),
                         r.dayOrNone("laid_to"),
                         r.whole("eggs"),
@@ -186,8 +186,8 @@ final class EggForms {
                 "eggs-counted",
                 Shelf.EGGS,
                 EggsCounted.class,
-                asks -> List.of(asks.known().pens(Need.OPTIONAL), asks.known().species(), asks.eggs("eggs")),
-                r -> new EggsCounted(r.nameOrNone("pen", PenName::new), r.species("species"), r.whole("eggs")),
+                asks -> List.of(asks.known().pens(Need.OPTIONAL), asks.known().speciesOfPen(), asks.eggs("eggs")),
+                r -> new EggsCounted(r.nameOrNone("pen", PenName::new), r.species("species", "pen"), r.whole("eggs")),
                 it -> new Written().name("pen", it.pen()).species(it.species()).whole("eggs", it.eggs()));
     }
 }

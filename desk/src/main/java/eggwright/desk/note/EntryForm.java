@@ -4,7 +4,10 @@ import eggwright.book.entry.Payload;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Typed;
 import eggwright.trade.caution.Place;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /**
@@ -23,7 +26,7 @@ record EntryForm(
         Shelf shelf,
         Function<Asks, List<Field>> asks,
         Function<FormReader, Payload> reads,
-        Function<Payload, Typed> writes,
+        Function<Payload, Written> writes,
         List<Place> cautions) {
     EntryForm {
         cautions = List.copyOf(cautions);
@@ -38,12 +41,7 @@ record EntryForm(
             Function<P, Written> writes,
             Place... cautions) {
         return new EntryForm(
-                kind,
-                shelf,
-                asks,
-                reads::apply,
-                payload -> writes.apply(type.cast(payload)).done(),
-                List.of(cautions));
+                kind, shelf, asks, reads::apply, payload -> writes.apply(type.cast(payload)), List.of(cautions));
     }
 
     List<Field> fields(Around around) {
@@ -54,7 +52,13 @@ record EntryForm(
         return reads.apply(reader);
     }
 
-    Typed written(Payload payload) {
-        return writes.apply(payload);
+    /** As it would have been typed by the clock of a zone. */
+    Typed written(Payload payload, ZoneId zone) {
+        return writes.apply(payload).done(zone);
+    }
+
+    /** The moments in a payload as they stand, by the name of their field. */
+    Map<String, OffsetDateTime> moments(Payload payload) {
+        return writes.apply(payload).moments();
     }
 }

@@ -5,10 +5,12 @@ import eggwright.book.entry.IncidentKind;
 import eggwright.book.entry.IncidentNoted;
 import eggwright.book.entry.Remarked;
 import eggwright.book.entry.SpeciesOverridden;
+import eggwright.book.entry.WetBulbAir;
 import eggwright.book.name.MachineName;
 import eggwright.desk.form.Field.Need;
 import eggwright.trade.ProfileField;
 import eggwright.trade.caution.Place;
+import eggwright.units.Altitude;
 import eggwright.units.OutOfRange;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
@@ -69,16 +71,11 @@ final class FarmForms {
                         r.nameOrNone("machine", MachineName::new),
                         r.momentOrNone("until"),
                         r.text("text")),
-                it -> {
-                    var until = it.until();
-                    return new Written()
-                            .choice("incident", it.what())
-                            .name("machine", it.machine())
-                            .text(
-                                    "until",
-                                    until == null ? "" : until.toLocalDateTime().toString())
-                            .text("text", it.text());
-                },
+                it -> new Written()
+                        .choice("incident", it.what())
+                        .name("machine", it.machine())
+                        .moment("until", it.until())
+                        .text("text", it.text()),
                 Place.REPORTABLE_SIGNS,
                 Place.FUEL_INDOORS,
                 Place.CURRENT_AND_WATER);
@@ -98,7 +95,9 @@ final class FarmForms {
                         asks.text("rounds").optional(),
                         asks.text("work_hour").optional(),
                         asks.text("tray_rows").optional(),
-                        asks.whole("minutes_limit", "minutes").optional()),
+                        asks.whole("minutes_limit", "minutes").optional(),
+                        asks.text("altitude").optional(),
+                        asks.listOrNone("wet_bulb_air", WetBulbAir.class)),
                 r -> new HabitsNoted(
                         absent(r, "farm_name"),
                         absent(r, "time_zone"),
@@ -108,7 +107,9 @@ final class FarmForms {
                         r.isEmpty("rounds") ? null : hours(r),
                         r.hourOrNone("work_hour"),
                         numbers(r, "tray_rows"),
-                        r.wholeOrNone("minutes_limit")),
+                        r.wholeOrNone("minutes_limit"),
+                        r.measureOrNone("altitude", Altitude::parse),
+                        r.isEmpty("wet_bulb_air") ? null : r.choice("wet_bulb_air", WetBulbAir.class)),
                 it -> {
                     var weekday = it.setWeekday();
                     var days = it.candlingDays();
@@ -122,7 +123,10 @@ final class FarmForms {
                             .text("rounds", rounds == null ? "" : joined(rounds))
                             .hour("work_hour", it.workHour())
                             .text("tray_rows", rows == null ? "" : rows.isEmpty() ? NEVER : joined(rows))
-                            .whole("minutes_limit", it.minutesOut());
+                            .whole("minutes_limit", it.minutesOut())
+                            .typed("altitude", it.altitude());
+                    var air = it.wetBulbAir();
+                    written = air == null ? written.text("wet_bulb_air", "") : written.choice("wet_bulb_air", air);
                     return weekday == null ? written.text("set_weekday", "") : written.choice("set_weekday", weekday);
                 });
     }
@@ -180,7 +184,7 @@ final class FarmForms {
                         try {
                             known.get().read(r.text("value"));
                         } catch (OutOfRange refused) {
-                            r.mendInWords("value", String.valueOf(refused.getMessage()));
+                            r.mend("value", refused);
                         }
                     }
                     return new SpeciesOverridden(r.species("species"), field, r.text("value"));

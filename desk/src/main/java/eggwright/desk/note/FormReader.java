@@ -1,7 +1,9 @@
 package eggwright.desk.note;
 
+import eggwright.book.name.PenName;
 import eggwright.desk.form.Form;
 import eggwright.desk.form.Typed;
+import eggwright.desk.words.RefusalWords;
 import eggwright.desk.words.Words;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesWord;
@@ -15,6 +17,8 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -32,19 +36,43 @@ public final class FormReader {
     private final Typed typed;
     private final Words words;
     private final ZoneId zone;
+    private final Map<String, OffsetDateTime> stood;
     private final String prefix;
+    private final Function<PenName, Optional<Species>> pens;
     private final List<Form.ToMend> toMend;
 
-    public FormReader(Typed typed, Words words, ZoneId zone) {
-        this(typed, words, zone, "", new ArrayList<>());
+    /**
+     * @param zone of the hours that are typed
+     * @param pens what a pen holds, where that is known
+     */
+    public FormReader(Typed typed, Words words, ZoneId zone, Function<PenName, Optional<Species>> pens) {
+        this(typed, words, zone, pens, Map.of(), "", new ArrayList<>());
     }
 
-    private FormReader(Typed typed, Words words, ZoneId zone, String prefix, List<Form.ToMend> toMend) {
+    private FormReader(
+            Typed typed,
+            Words words,
+            ZoneId zone,
+            Function<PenName, Optional<Species>> pens,
+            Map<String, OffsetDateTime> stood,
+            String prefix,
+            List<Form.ToMend> toMend) {
         this.typed = typed;
         this.words = words;
         this.zone = zone;
+        this.pens = pens;
+        this.stood = stood;
         this.prefix = prefix;
         this.toMend = toMend;
+    }
+
+    /**
+     * A reader of a form that mends: a moment that was not changed stays as it was noted.
+     *
+     * @param moments as they stand in the book, by the name of their field
+     */
+    FormReader mending(Map<String, OffsetDateTime> moments) {
+        return new FormReader(typed, words, zone, pens, moments, prefix, toMend);
     }
 
     /** Everything to be mended so far. */
@@ -57,9 +85,10 @@ public final class FormReader {
         toMend.add(new Form.ToMend(prefix + name, words.say(key, arguments)));
     }
 
-    /** Says that a field is to be mended, in words that a value gave itself. */
-    public void mendInWords(String name, String message) {
-        toMend.add(new Form.ToMend(name.isEmpty() ? "" : prefix + name, message));
+    /** Says that a field is to be mended, or the form where no field is named, because a value refused what was typed. */
+    public void mend(String name, OutOfRange refused) {
+        toMend.add(
+                new Form.ToMend(name.isEmpty() ? "" : prefix + name, new RefusalWords(words.language()).say(refused)));
     }
 
     /** What was typed, without blanks around it; empty where nothing was. */
@@ -134,7 +163,7 @@ public final class FormReader {
         try {
             return read.get();
         } catch (OutOfRange refused) {
-            mendInWords(name, String.valueOf(refused.getMessage()));
+            mend(name, refused);
             return null;
         }
     }
@@ -163,10 +192,27 @@ public final class FormReader {
         return switch (Species.parse(text(name))) {
             case SpeciesWord.Known(var species) -> species;
             case SpeciesWord.Unknown unknown -> {
-                mendInWords(name, unknown.message());
+                mend(name, "reader.species", unknown.typed(), unknown.nearest().word());
                 yield Species.PHEASANT;
             }
         };
+    }
+
+    /** The species chosen; where none was, that of the pen in another field. */
+    public Species species(String name, String penField) {
+        if (!isEmpty(name) || isEmpty(penField)) {
+            return species(name);
+        }
+        try {
+            var held = pens.apply(new PenName(text(penField)));
+            if (held.isEmpty()) {
+                mend(name, "reader.speciesOfPen");
+            }
+            return held.orElse(Species.PHEASANT);
+        } catch (OutOfRange notAPen) {
+            // Said beside the pen.
+            return Species.PHEASANT;
+        }
     }
 
     public LocalDate day(String name) {
@@ -213,7 +259,10 @@ public final class FormReader {
                 mend(name, "reader.year", text(name));
                 return null;
             }
-            return read.atZone(zone).toOffsetDateTime();
+            var was = stood.get(name);
+            return was != null && was.atZoneSameInstant(zone).toLocalDateTime().equals(read)
+                    ? was
+                    : read.atZone(zone).toOffsetDateTime();
         } catch (DateTimeException notAMoment) {
             mend(name, "reader.notAMoment", text(name));
             return null;
@@ -226,7 +275,7 @@ public final class FormReader {
             mend(name, "reader.tooManyRows", Typed.MOST_ROWS);
         }
         return typed.filledRows(prefix + name).stream()
-                .map(row -> new FormReader(typed, words, zone, row.name() + ".", toMend))
+                .map(row -> new FormReader(typed, words, zone, pens, Map.of(), row.name() + ".", toMend))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import eggwright.book.entry.Payload;
 import eggwright.book.fold.Effective;
 import eggwright.book.name.DeviceName;
 import eggwright.book.name.EntryId;
+import eggwright.book.name.PenName;
 import eggwright.book.name.PersonName;
 import eggwright.book.store.BuyerStore;
 import eggwright.book.store.Refusal;
@@ -14,6 +15,7 @@ import eggwright.desk.form.Form;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.part.CautionShown;
 import eggwright.desk.words.Words;
+import eggwright.trade.Species;
 import eggwright.trade.caution.Cautions;
 import eggwright.units.OutOfRange;
 import java.time.OffsetDateTime;
@@ -69,17 +71,26 @@ final class Keeping {
     }
 
     FormReader reader(Visit visit) {
-        return new FormReader(
-                visit.typed(), words(visit), book.picture().farm().habits().zone());
+        return new FormReader(visit.typed(), words(visit), book.zone(), this::speciesOf);
+    }
+
+    /** What a pen holds, where that was noted. */
+    private Optional<Species> speciesOf(PenName pen) {
+        return Optional.ofNullable(book.picture().pens().get(pen)).flatMap(p -> Optional.ofNullable(p.species()));
     }
 
     static Optional<Payload> read(EntryForm kind, FormReader reader) {
         try {
             return Optional.of(kind.read(reader));
         } catch (OutOfRange refused) {
-            reader.mendInWords("", String.valueOf(refused.getMessage()));
+            reader.mend("", refused);
             return Optional.empty();
         }
+    }
+
+    /** A form sent for more rows or other colours, with what was said of it before. */
+    static Form again(Form form, Visit visit, FormReader reader) {
+        return form.shownAgain(visit.typed(), reader.toMend(), words(visit).say("refused.still"));
     }
 
     static OffsetDateTime happened(FormReader reader, Around around) {

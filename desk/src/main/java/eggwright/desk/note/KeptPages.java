@@ -82,6 +82,7 @@ final class KeptPages implements Pages {
     }
 
     private static Form filled(EntryForm form, Payload payload, Around around) {
-        return Form.of("", "", "", form.fields(around).toArray(Field[]::new)).filledFrom(form.written(payload));
+        return Form.of("", "", "", form.fields(around).toArray(Field[]::new))
+                .filledFrom(form.written(payload, around.now().getZone()));
     }
 }

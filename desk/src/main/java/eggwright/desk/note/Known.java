@@ -6,12 +6,14 @@ import eggwright.book.name.SetName;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.MachinePicture;
 import eggwright.book.picture.SetPicture;
+import eggwright.book.picture.Stored;
 import eggwright.desk.form.Field;
 import eggwright.desk.form.Field.Choice.Option;
 import eggwright.desk.form.Field.Line;
 import eggwright.desk.form.Typed;
 import eggwright.trade.Species;
 import eggwright.units.OutOfRange;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -19,9 +21,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Fields that the book has an answer to: its pens, sets, machines, species, buyers, offered or filled in. */
 final class Known {
@@ -111,6 +116,44 @@ final class Known {
         return Field.Choice.list("species", asks.label("species"), options)
                 .withHint(asks.hint("species"))
                 .withValue(asked.isEmpty() ? usual().word() : asked);
+    }
+
+    /** That of the pen, unless another is chosen; where the book knows no pen's species, the usual one. */
+    Field speciesOfPen() {
+        var known = around.picture().pens().values().stream().anyMatch(p -> p.species() != null);
+        if (!known) {
+            return species();
+        }
+        var options = new ArrayList<Option>();
+        options.add(new Option("", around.say("choice.ofPen")));
+        for (var species : Species.values()) {
+            options.add(new Option(species.word(), species.word()));
+        }
+        return Field.Choice.list("species", asks.label("species"), options)
+                .withHint(asks.hint("species"))
+                .withValue(around.asked().text("species"));
+    }
+
+    /** A lay date; those of the eggs in the egg room are offered. */
+    Line layDate(String name, Function<Stored, @Nullable LocalDate> of) {
+        var eggs = new TreeMap<LocalDate, TreeMap<String, Integer>>();
+        for (var shelf : around.picture().eggRoom().values()) {
+            var pen = shelf.key().pen();
+            var whose = pen == null ? shelf.key().species().word() : around.say("offer.pen", pen.text());
+            for (var stored : shelf.stored()) {
+                var day = of.apply(stored);
+                if (day != null) {
+                    eggs.computeIfAbsent(day, d -> new TreeMap<>()).merge(whose, stored.eggs(), Integer::sum);
+                }
+            }
+        }
+        var offers = new ArrayList<Option>();
+        eggs.forEach((day, pens) -> offers.add(new Option(
+                day.toString(),
+                pens.entrySet().stream()
+                        .map(p -> around.say("offer.eggs", p.getKey(), p.getValue()))
+                        .collect(Collectors.joining(", ")))));
+        return Line.day(name, asks.label(name)).optional().withOffers(offers);
     }
 
     /** In a row: only where it is not the species of the whole set. */

@@ -14,7 +14,6 @@ import eggwright.desk.form.Field;
 import eggwright.desk.form.Field.Need;
 import eggwright.trade.caution.Place;
 import eggwright.units.Humidity;
-import eggwright.units.OutOfRange;
 import eggwright.units.Temperature;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -155,7 +154,7 @@ final class MachineForms {
                             r.nameOrNone("section", SectionName::new),
                             r.measureOrNone("dry", Temperature::parse),
                             r.measureOrNone("wet", Temperature::parse),
-                            r.measureOrNone("humidity_pct", MachineForms::humidity),
+                            r.measureOrNone("humidity_pct", Humidity::parse),
                             checks,
                             r.text("note"));
                 },
@@ -172,13 +171,5 @@ final class MachineForms {
                     return written;
                 },
                 Place.CURRENT_AND_WATER);
-    }
-
-    private static Humidity humidity(String text) {
-        try {
-            return new Humidity(Double.parseDouble(text.replace("%", "").strip()));
-        } catch (NumberFormatException notANumber) {
-            throw new OutOfRange("\"" + text + "\" is not a humidity. Write a number from 0 to 100, such as 55.");
-        }
     }
 }

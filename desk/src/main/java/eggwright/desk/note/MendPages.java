@@ -76,7 +76,7 @@ final class MendPages implements Pages {
                         keeping.book().freshId().toString(),
                         around.say("mend.keep"),
                         fields.toArray(Field[]::new))
-                .filledFrom(it.kind().written(entry.payload()))
+                .filledFrom(it.kind().written(entry.payload(), around.now().getZone()))
                 .filledFrom(Typed.of(Map.of(
                         Keeping.HAPPENED, local.truncatedTo(ChronoUnit.MINUTES).toString())));
     }
@@ -98,12 +98,12 @@ final class MendPages implements Pages {
         var visit = it.visit();
         var entry = it.entry();
         var form = mending(it, around).filledFrom(visit.typed());
-        if (Form.isToBeShownAgain(visit.typed())) {
-            return page(200, it, around, form);
-        }
-        var reader = keeping.reader(visit);
+        var reader = keeping.reader(visit).mending(it.kind().moments(entry.payload()));
         var read = Keeping.read(it.kind(), reader);
         var happened = Keeping.happened(reader, around);
+        if (Form.isToBeShownAgain(visit.typed())) {
+            return page(200, it, around, Keeping.again(form, visit, reader));
+        }
         var who = keeping.who(visit, reader);
         if (read.isEmpty() || !reader.toMend().isEmpty()) {
             return page(422, it, around, form.toMend(reader.toMend()));
@@ -161,10 +161,10 @@ final class MendPages implements Pages {
     private Answer keepWithdrawal(Visit visit, Effective entry) {
         var around = keeping.around(visit);
         var form = withdrawing(visit, entry, around).filledFrom(visit.typed());
-        if (Form.isToBeShownAgain(visit.typed())) {
-            return withdrawal(200, visit, entry, form);
-        }
         var reader = keeping.reader(visit);
+        if (Form.isToBeShownAgain(visit.typed())) {
+            return withdrawal(200, visit, entry, Keeping.again(form, visit, reader));
+        }
         var who = keeping.who(visit, reader);
         if (!reader.toMend().isEmpty()) {
             return withdrawal(422, visit, entry, form.toMend(reader.toMend()));

@@ -87,12 +87,12 @@ public final class NotePages implements Pages {
         var around = keeping.around(visit);
         var title = "kind." + kind.kind();
         var form = blank(kind, visit, around).filledFrom(visit.typed());
-        if (Form.isToBeShownAgain(visit.typed())) {
-            return Keeping.page(200, kind, around, form, title);
-        }
         var reader = keeping.reader(visit);
         var read = Keeping.read(kind, reader);
         var happened = Keeping.happened(reader, around);
+        if (Form.isToBeShownAgain(visit.typed())) {
+            return Keeping.page(200, kind, around, Keeping.again(form, visit, reader), title);
+        }
         var who = keeping.who(visit, reader);
         if (read.isEmpty() || !reader.toMend().isEmpty()) {
             return Keeping.page(422, kind, around, form.toMend(reader.toMend()), title);

@@ -37,7 +37,7 @@ final class SecondLookForm {
                 try {
                     trays.add(new TrayName(part.strip()));
                 } catch (OutOfRange refused) {
-                    r.mendInWords("trays", String.valueOf(refused.getMessage()));
+                    r.mend("trays", refused);
                 }
             }
         }

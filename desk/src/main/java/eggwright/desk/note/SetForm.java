@@ -9,7 +9,7 @@ import eggwright.book.name.PenName;
 import eggwright.book.name.SectionName;
 import eggwright.book.name.SetName;
 import eggwright.book.name.TrayName;
-import eggwright.desk.form.Field.Line;
+import eggwright.book.picture.Stored;
 import eggwright.desk.form.Field.Need;
 import eggwright.trade.caution.Place;
 import java.util.ArrayList;
@@ -41,10 +41,8 @@ final class SetForm {
                                         asks.plain("section").optional(),
                                         asks.bare(asks.known().pens(Need.OPTIONAL)),
                                         asks.plainEggs("eggs"),
-                                        Line.day("laid_from", asks.label("laid_from"))
-                                                .optional(),
-                                        Line.day("laid_to", asks.label("laid_to"))
-                                                .optional(),
+                                        asks.known().layDate("laid_from", Stored::laidFrom),
+                                        asks.known().layDate("laid_to", Stored::laidTo),
                                         asks.fold(
                                                 "lot",
                                                 asks.plain("mark").optional(),

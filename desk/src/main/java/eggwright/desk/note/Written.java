@@ -5,6 +5,8 @@ import eggwright.desk.form.Typed;
 import eggwright.trade.Species;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -13,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 /** Writes a payload back as it would have been typed. */
 final class Written {
     private final Map<String, String> values = new LinkedHashMap<>();
+    private final Map<String, OffsetDateTime> moments = new LinkedHashMap<>();
 
     Written text(String name, @Nullable String value) {
         values.put(name, value == null ? "" : value);
@@ -25,6 +28,14 @@ final class Written {
 
     Written name(String name, @Nullable Name value) {
         return text(name, value == null ? "" : value.text());
+    }
+
+    /** Shown by the farm's clock, whatever the clock was that noted it. */
+    Written moment(String name, @Nullable OffsetDateTime value) {
+        if (value != null) {
+            moments.put(name, value);
+        }
+        return text(name, "");
     }
 
     Written day(String name, @Nullable LocalDate value) {
@@ -47,7 +58,16 @@ final class Written {
         return text(name, value == null ? "" : value.toString());
     }
 
-    Typed done() {
-        return Typed.of(values);
+    /** As typed by the farm's clock. */
+    Typed done(ZoneId zone) {
+        var typed = new LinkedHashMap<>(values);
+        moments.forEach((name, at) ->
+                typed.put(name, at.atZoneSameInstant(zone).toLocalDateTime().toString()));
+        return Typed.of(typed);
+    }
+
+    /** The moments in it, each with its own offset. */
+    Map<String, OffsetDateTime> moments() {
+        return Map.copyOf(moments);
     }
 }

@@ -18,6 +18,8 @@ public record TableShown(List<String> heads, List<List<Cell>> rows, List<Cell> s
 
     private static final int BETWEEN = 2;
     private static final int MANY = 9;
+    /** Of a row on a phone. */
+    private static final int MOST_LINES = 6;
     /** A sentence rather than a figure: where it is the only one of its row, it needs no head on a phone. */
     private static final int SENTENCE = 34;
 
@@ -94,9 +96,14 @@ public record TableShown(List<String> heads, List<List<Cell>> rows, List<Cell> s
                         .allMatch(text -> text.isEmpty() || NUMBER.matcher(text).matches());
     }
 
-    /** Classes in the style sheet: stacked on a phone where it is too wide for one, close where it has many columns. */
+    /**
+     * Classes in the style sheet: stacked on a phone where it is too wide for one, and flowing there where a line for each
+     * cell would be too long; close where it has many columns.
+     */
     public String style() {
-        return (isWide() ? "stack" : "") + (heads.size() > MANY ? " dense" : "");
+        return (isWide() ? "stack" : "")
+                + (isWide() && heads.size() > MOST_LINES ? " flow" : "")
+                + (heads.size() > MANY ? " dense" : "");
     }
 
     private boolean isWide() {

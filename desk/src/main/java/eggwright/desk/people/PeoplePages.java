@@ -161,7 +161,9 @@ public final class PeoplePages implements Pages {
 
     private Answer keep(Visit visit, PersonForms.Read read, Form form, String titleKey, String introKey, String done) {
         if (Form.isToBeShownAgain(visit.typed())) {
-            return page(200, visit, titleKey, introKey, form);
+            var found = read instanceof PersonForms.Read.Wrong(var toMend) ? toMend : List.<Form.ToMend>of();
+            var again = form.shownAgain(visit.typed(), found, words(visit).say("notSaved.still"));
+            return page(200, visit, titleKey, introKey, again);
         }
         return switch (read) {
             case PersonForms.Read.Wrong(var toMend) -> page(422, visit, titleKey, introKey, form.toMend(toMend));

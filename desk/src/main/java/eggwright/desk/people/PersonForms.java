@@ -5,6 +5,7 @@ import eggwright.book.store.Buyer;
 import eggwright.desk.form.Field.Line;
 import eggwright.desk.form.Form;
 import eggwright.desk.form.Typed;
+import eggwright.desk.words.RefusalWords;
 import eggwright.desk.words.Words;
 import eggwright.units.OutOfRange;
 import java.util.ArrayList;
@@ -73,7 +74,7 @@ final class PersonForms {
         try {
             return read(typed, new BuyerNumber(typed.text(NUMBER)), words);
         } catch (OutOfRange refused) {
-            return new Read.Wrong(List.of(new Form.ToMend(NUMBER, String.valueOf(refused.getMessage()))));
+            return new Read.Wrong(List.of(new Form.ToMend(NUMBER, new RefusalWords(words.language()).say(refused))));
         }
     }
 

@@ -22,6 +22,9 @@ import java.util.Optional;
 public final class RatePages implements Pages {
     private static final String TEMPLATE = "rate/page.jte";
 
+    /** Tables of more groups than this lie behind one touch: on a phone they are many screens long. */
+    private static final int MOST_OPEN = 8;
+
     private final LiveBook book;
     private final RateBook rates;
 
@@ -97,10 +100,12 @@ public final class RatePages implements Pages {
                     List.of()));
         }
         var tables = new GroupTables(of, language);
+        int groups = of.report().groups().size();
+        var fold = groups > MOST_OPEN ? words.say("fold", groups) : "";
         sections.add(new Section(
-                words.say("counts"), List.of(words.say("counts.text")), List.of(), List.of(tables.counts())));
+                words.say("counts"), List.of(words.say("counts.text")), List.of(), List.of(tables.counts()), fold));
         sections.add(new Section(
-                words.say("losses"), List.of(words.say("losses.text")), List.of(), List.of(tables.losses())));
+                words.say("losses"), List.of(words.say("losses.text")), List.of(), List.of(tables.losses()), fold));
         return new RatesPage(
                 words.say("title.by", words.say("by." + by.word())),
                 words.say("lead"),

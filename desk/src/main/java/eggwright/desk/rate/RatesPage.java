@@ -30,12 +30,19 @@ public record RatesPage(String title, String lead, List<Choice> back, List<Choic
      * A heading, and what stands under it.
      *
      * @param text sentences under the heading; a paragraph each
+     * @param fold words of the one touch behind which the tables lie; empty where they lie open
      */
-    public record Section(String title, List<String> text, List<Picture> pictures, List<TableShown> tables) {
+    public record Section(
+            String title, List<String> text, List<Picture> pictures, List<TableShown> tables, String fold) {
         public Section {
             text = List.copyOf(text);
             pictures = List.copyOf(pictures);
             tables = List.copyOf(tables);
+        }
+
+        /** With its tables open. */
+        public Section(String title, List<String> text, List<Picture> pictures, List<TableShown> tables) {
+            this(title, text, pictures, tables, "");
         }
     }
 }

@@ -1,12 +1,12 @@
 package eggwright.desk.today;
 
+import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.today.DaySheet;
 import eggwright.today.task.LeftOpen;
 import eggwright.today.task.NotLooked;
 import eggwright.today.task.Target;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +40,6 @@ public final class GapLines {
     }
 
     private String day(LocalDate day) {
-        return DateTimeFormatter.ofPattern("d MMMM", words.language()).format(day);
+        return Days.in(words.language()).longDay(day);
     }
 }

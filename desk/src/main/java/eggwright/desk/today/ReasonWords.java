@@ -1,10 +1,10 @@
 package eggwright.desk.today;
 
+import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.today.task.Bundle;
 import eggwright.today.task.Reason;
 import java.text.NumberFormat;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -48,10 +48,7 @@ final class ReasonWords {
                         words.say("practice." + it.practice().word()),
                         it.source().words());
             case Reason.Promised it ->
-                words.say(
-                        "why.promised",
-                        DateTimeFormatter.ofPattern("EEE d MMM", words.language())
-                                .format(it.day()));
+                words.say("why.promised", Days.in(words.language()).day(it.day()));
         };
     }
 

@@ -2,6 +2,7 @@ package eggwright.desk.today;
 
 import eggwright.book.entry.RoundCheck;
 import eggwright.book.name.MachineName;
+import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.today.task.Bundle;
 import eggwright.today.task.Task;
@@ -10,7 +11,6 @@ import eggwright.today.task.TrayCount;
 import eggwright.today.task.Urgency;
 import eggwright.today.task.Where;
 import eggwright.today.task.Work;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -21,7 +21,6 @@ import java.util.stream.Collectors;
 
 /** Work in words: a sentence with a verb. */
 public final class TaskWords {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final Words words;
 
@@ -45,7 +44,9 @@ public final class TaskWords {
     public String brief(Bundle bundle) {
         var key = "task." + bundle.kind().word();
         if (bundle.first().work() instanceof Work.OfRound) {
-            return words.say(key + ".at", HOUR.format(bundle.first().when().from()));
+            return words.say(
+                    key + ".at",
+                    Days.in(words.language()).hour(bundle.first().when().from()));
         }
         return bundle.set()
                 .map(set -> words.say(key + ".of", words.say("work.set", set.text())))

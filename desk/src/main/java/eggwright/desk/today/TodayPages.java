@@ -8,6 +8,7 @@ import eggwright.desk.Routes;
 import eggwright.desk.Visit;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.who.May;
+import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.today.DaySheet;
 import eggwright.today.eggroom.EggRoomSheet;
@@ -16,7 +17,6 @@ import eggwright.today.task.Task;
 import eggwright.today.task.TaskKind;
 import eggwright.today.task.Urgency;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -51,7 +51,7 @@ public final class TodayPages implements Pages {
         return Answer.page(
                 "today/page.jte",
                 new TodayPage(
-                        words.say("today.title", day(words).format(now)),
+                        words.say("today.title", Days.in(words.language()).day(now)),
                         lead(sheet, words),
                         doubts == 0 ? "" : words.say("today.doubts", doubts),
                         parts(sheet, lines, words),
@@ -59,10 +59,6 @@ public final class TodayPages implements Pages {
                         new GapLines(visit.language()).of(sheet),
                         new EggLines(words).of(EggRoomSheet.of(book.picture(), now)),
                         running(visit, now.toLocalDate(), words)));
-    }
-
-    private static DateTimeFormatter day(Words words) {
-        return DateTimeFormatter.ofPattern("EEE d MMM", words.language());
     }
 
     private static String lead(DaySheet sheet, Words words) {
@@ -108,7 +104,7 @@ public final class TodayPages implements Pages {
                     tasks.stream().filter(t -> t.kind() != TaskKind.DAILY_ROUND).toList());
             if (!bundles.isEmpty()) {
                 days.add(new TodayPage.Day(
-                        day(sentences.words()).format(on),
+                        Days.in(sentences.words().language()).day(on),
                         bundles.stream().map(sentences::brief).distinct().collect(Collectors.joining("; ")),
                         lines.of(bundles),
                         lines.cautions(bundles)));

@@ -32,6 +32,26 @@ public final class Days {
         return format(words.say("pattern.stamp"), moment);
     }
 
+    /** In full, without the year, as "Monday 5 April". */
+    public String fullDay(TemporalAccessor day) {
+        return format(words.say("pattern.fullDay"), day);
+    }
+
+    /** Without its weekday, as "5 April". */
+    public String longDay(TemporalAccessor day) {
+        return format(words.say("pattern.longDay"), day);
+    }
+
+    /** As "18:30". */
+    public String hour(TemporalAccessor moment) {
+        return format(words.say("pattern.hour"), moment);
+    }
+
+    /** For records, with the year, as "2027-04-05 18:30". */
+    public String recordStamp(TemporalAccessor moment) {
+        return format(words.say("pattern.recordStamp"), moment);
+    }
+
     /** As "week of 5 Apr". */
     public String week(LocalDate monday) {
         return words.say("week", shortDay(monday));

@@ -39,6 +39,9 @@ class DoubtWordsTest {
         assertEquals(
                 "Pen 4: 3 hens left, but the book knew of 2. Count the pen.",
                 say(DiscrepancyKind.PEN_SHORT, new About.Birds(new PenName("4")), 3, 2, What.OfBirds.HENS));
+        assertEquals(
+                "Chukar chicks: 5 died, but the book knew of 3 in the brooders. The note is kept. Note the missing placing, or mend the count.",
+                say(DiscrepancyKind.CHICKS_SHORT, new About.Chicks(Species.CHUKAR), 5, 3, What.OfChicks.CHICKS_DIED));
     }
 
     /** Whatever a doubt may be about and of, there are words for it. */
@@ -50,10 +53,12 @@ class DoubtWordsTest {
                 new About.Shelf(new ShelfKey(null, Species.PHEASANT)),
                 new About.Shelf(new ShelfKey(new PenName("4"), Species.PHEASANT)),
                 new About.Birds(new PenName("4")),
+                new About.Chicks(Species.CHUKAR),
                 new About.Order(new OrderNumber("12")),
                 new About.Notes());
         var whats = new ArrayList<What>(List.of(What.Gone.values()));
         whats.addAll(List.of(What.OfBirds.values()));
+        whats.addAll(List.of(What.OfChicks.values()));
         whats.add(What.Untold.UNTOLD);
         Arrays.stream(Fate.values())
                 .filter(f -> f.sort() == FateSort.LAMP || f.sort() == FateSort.TAKE_OFF)

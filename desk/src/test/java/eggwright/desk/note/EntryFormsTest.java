@@ -2,8 +2,13 @@ package eggwright.desk.note;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.entry.EggsGathered;
+import eggwright.book.entry.IncidentKind;
+import eggwright.book.entry.IncidentNoted;
+import eggwright.book.entry.Payload;
 import eggwright.book.entry.PayloadKinds;
 import eggwright.book.fold.Ledger;
 import eggwright.desk.form.Field;
@@ -13,9 +18,11 @@ import eggwright.desk.part.CautionShown;
 import eggwright.desk.words.Words;
 import eggwright.invented.season.Season;
 import eggwright.invented.truth.Truth;
+import eggwright.trade.Species;
 import eggwright.trade.caution.Cautions;
 import eggwright.trade.caution.Place;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.EnumMap;
@@ -23,6 +30,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -47,7 +56,8 @@ class EntryFormsTest {
             var payload = kept.entry().payload();
             var form = EntryForms.of(payload.kindWord());
             if (form.isPresent() && !payload.kindWord().equals("incident")) {
-                var reader = new FormReader(form.get().written(payload), WORDS, ZONE);
+                var reader = new FormReader(form.get().written(payload, ZONE), WORDS, ZONE, pen -> Optional.empty())
+                        .mending(form.get().moments(payload));
                 assertEquals(payload, form.get().read(reader));
                 assertEquals(List.of(), reader.toMend());
                 seen.add(payload.kindWord());
@@ -80,10 +90,57 @@ class EntryFormsTest {
         var reader = new FormReader(
                 Typed.of(Map.of("kept", "12.5", "laid_from", "yesterday", "laid_to", "", "species", "phesant")),
                 WORDS,
-                ZONE);
+                ZONE,
+                pen -> Optional.empty());
         EntryForms.of("eggs-gathered").orElseThrow().read(reader);
         var names = reader.toMend().stream().map(m -> m.name()).toList();
         assertTrue(names.containsAll(List.of("kept", "laid_from", "laid_to", "species")), names.toString());
+    }
+
+    @Test
+    void species_isThatOfThePen_unlessAnotherIsChosen() {
+        var typed = new TreeMap<>(
+                Map.of("pen", "4", "kept", "12", "laid_from", "2027-04-05", "laid_to", "2027-04-05", "species", ""));
+        assertEquals(
+                Species.CHUKAR, gathered(typed, Optional.of(Species.CHUKAR)).species());
+        typed.put("species", "bobwhite");
+        assertEquals(
+                Species.BOBWHITE, gathered(typed, Optional.of(Species.CHUKAR)).species());
+        typed.put("species", "");
+        var unknown = new FormReader(Typed.of(typed), WORDS, ZONE, pen -> Optional.empty());
+        EntryForms.of("eggs-gathered").orElseThrow().read(unknown);
+        assertEquals(
+                List.of("species"), unknown.toMend().stream().map(m -> m.name()).toList());
+    }
+
+    private static EggsGathered gathered(Map<String, String> typed, Optional<Species> held) {
+        var reader = new FormReader(Typed.of(typed), WORDS, ZONE, pen -> held);
+        var read = EntryForms.of("eggs-gathered").orElseThrow().read(reader);
+        assertEquals(List.of(), reader.toMend());
+        return assertInstanceOf(EggsGathered.class, read);
+    }
+
+    /** Noted in London while the farm's clock was in Chicago: mended by the farm's clock, the moment stays what it was. */
+    @Test
+    void momentOfAnIncident_keepsItsOwnOffset_unlessItIsChanged() {
+        var form = EntryForms.of("incident").orElseThrow();
+        var cut = new IncidentNoted(
+                IncidentKind.POWER_CUT, null, OffsetDateTime.parse("2027-04-05T19:30+01:00"), "Storm");
+        var chicago = ZoneId.of("America/Chicago");
+        var typed = form.written(cut, chicago);
+        assertEquals("2027-04-05T13:30", typed.text("until"));
+        assertEquals(cut, read(form, typed, chicago, cut));
+        var later = new TreeMap<String, String>();
+        typed.values().forEach((name, values) -> later.put(name, values.getFirst()));
+        later.put("until", "2027-04-05T14:00");
+        assertEquals(
+                new IncidentNoted(
+                        IncidentKind.POWER_CUT, null, OffsetDateTime.parse("2027-04-05T14:00-05:00"), "Storm"),
+                read(form, Typed.of(later), chicago, cut));
+    }
+
+    private static Payload read(EntryForm form, Typed typed, ZoneId zone, Payload was) {
+        return form.read(new FormReader(typed, WORDS, zone, pen -> Optional.empty()).mending(form.moments(was)));
     }
 
     /** Each caution stands on the form of the work that it belongs to. */

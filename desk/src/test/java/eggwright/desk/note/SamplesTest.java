@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -36,7 +37,8 @@ class SamplesTest {
                 var form = EntryForms.of(payload.kindWord());
                 if (form.isPresent()) {
                     var zone = ZoneOffset.of(entry.happened().getOffset().getId());
-                    var reader = new FormReader(form.get().written(payload), WORDS, zone);
+                    var reader = new FormReader(form.get().written(payload, zone), WORDS, zone, pen -> Optional.empty())
+                            .mending(form.get().moments(payload));
                     assertEquals(payload, form.get().read(reader), file.toString());
                     assertEquals(List.of(), reader.toMend(), file.toString());
                     seen.add(payload.kindWord());

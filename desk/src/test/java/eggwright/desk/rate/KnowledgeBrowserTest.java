@@ -70,6 +70,23 @@ final class KnowledgeBrowserTest {
         });
     }
 
+    /** Numbers of many groups lie behind one touch, and opened are still to be lived with. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/rates", "/rates?by=lay-week", "/rates?by=set-week"})
+    void rates_canBeReadOnAPhone_foldedAndOpen(String path) {
+        BrowserStation.with(Screen.PHONE, ColorScheme.LIGHT, page -> {
+            BrowserStation.go(page, desk.address().resolve(path));
+            var folded = page.evaluate("() => document.documentElement.scrollHeight / window.innerHeight");
+            assertTrue(((Number) folded).doubleValue() < 8, path + " is so many screens long: " + folded);
+            page.evaluate(
+                    "() => document.querySelectorAll('main > section > details').forEach(d => { d.open = true })");
+            BrowserStation.keepPicture(page, "knowledge-open-" + path.replaceAll("\\W+", "-"));
+            var row = page.evaluate(
+                    "() => Math.max(...[...document.querySelectorAll('.flow tbody tr')].map(r => r.getBoundingClientRect().height))");
+            assertTrue(((Number) row).doubleValue() < 260, path + " has a row so high: " + row);
+        });
+    }
+
     /** What is drawn is inside its drawing, on the narrowest screen too. */
     @ParameterizedTest
     @ValueSource(strings = {"/pens", "/sets", "/sets/27-1", "/sets/27-5", "/rates?by=lay-week", "/rates?by=set"})

@@ -19,6 +19,10 @@ final class DaysTest {
     @Test
     void momentsAndWeeks_areWrittenByTheirPattern() {
         assertEquals("Mon 5 Apr 18:30", Days.in(Locale.ENGLISH).stamp(LocalDateTime.parse("2027-04-05T18:30")));
+        assertEquals("18:30", Days.in(Locale.ENGLISH).hour(LocalDateTime.parse("2027-04-05T18:30")));
+        assertEquals("2027-04-05 18:30", Days.in(Locale.ENGLISH).recordStamp(LocalDateTime.parse("2027-04-05T18:30")));
+        assertEquals("Monday 5 April", Days.in(Locale.ENGLISH).fullDay(MONDAY));
+        assertEquals("5 April", Days.in(Locale.ENGLISH).longDay(MONDAY));
         assertEquals("week of 5 Apr", Days.in(Locale.ENGLISH).week(MONDAY));
     }
 }

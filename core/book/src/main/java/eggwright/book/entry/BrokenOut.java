@@ -17,10 +17,18 @@ public record BrokenOut(Scope scope, int opened, @Nullable Integer clearsOpened,
         classes = List.copyOf(classes);
         int named = classes.stream().mapToInt(ClassCount::eggs).sum();
         if (named > opened) {
-            throw new OutOfRange("The classes name " + named + " eggs but " + opened + " were opened.");
+            throw new OutOfRange(
+                    EntryReason.MORE_CLASSED_THAN_OPENED,
+                    "The classes name " + named + " eggs but " + opened + " were opened.",
+                    named,
+                    opened);
         }
         if (clearsOpened != null && !(clearsOpened >= 0 && clearsOpened <= opened)) {
-            throw new OutOfRange("Of " + opened + " opened eggs " + clearsOpened + " cannot have been clears.");
+            throw new OutOfRange(
+                    EntryReason.MORE_CLEARS_THAN_OPENED,
+                    "Of " + opened + " opened eggs " + clearsOpened + " cannot have been clears.",
+                    clearsOpened,
+                    opened);
         }
     }
 

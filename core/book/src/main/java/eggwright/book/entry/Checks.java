@@ -17,19 +17,37 @@ final class Checks {
 
     static void atLeast(String what, int value, int least) {
         if (value < least) {
-            throw new OutOfRange(what + " is " + value + "; it is at least " + least + ".");
+            throw new OutOfRange(
+                    EntryReason.TOO_FEW, what + " is " + value + "; it is at least " + least + ".", value, least);
         }
     }
 
     static void count(String what, int value) {
         if (!(value >= 0 && value <= MOST_EGGS)) {
-            throw new OutOfRange(what + " is " + value + "; it is a whole number from 0 to " + MOST_EGGS + ".");
+            throw new OutOfRange(
+                    EntryReason.NOT_A_COUNT,
+                    what + " is " + value + "; it is a whole number from 0 to " + MOST_EGGS + ".",
+                    value,
+                    MOST_EGGS);
+        }
+    }
+
+    /** Refuses a number that is not inside the closed range. */
+    static void within(EntryReason why, String what, int value, int least, int most) {
+        if (!(value >= least && value <= most)) {
+            throw new OutOfRange(
+                    why, what + " is " + value + "; it is from " + least + " to " + most + ".", value, least, most);
         }
     }
 
     static void year(String what, @Nullable LocalDate date) {
         if (date != null && (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR)) {
-            throw new OutOfRange(what + " is " + date + "; years run from " + FIRST_YEAR + " to " + LAST_YEAR + ".");
+            throw new OutOfRange(
+                    EntryReason.YEAR_OUTSIDE,
+                    what + " is " + date + "; years run from " + FIRST_YEAR + " to " + LAST_YEAR + ".",
+                    date,
+                    FIRST_YEAR,
+                    LAST_YEAR);
         }
     }
 
@@ -37,13 +55,21 @@ final class Checks {
         year(what, from);
         year(what, to);
         if (from != null && to != null && to.isBefore(from)) {
-            throw new OutOfRange(what + " runs from " + from + " back to " + to + "; the first day comes first.");
+            throw new OutOfRange(
+                    EntryReason.DAYS_BACKWARDS,
+                    what + " runs from " + from + " back to " + to + "; the first day comes first.",
+                    from,
+                    to);
         }
     }
 
     static String text(String what, String text) {
         if (text.length() > LONGEST_TEXT) {
-            throw new OutOfRange(what + " has " + text.length() + " characters; the most is " + LONGEST_TEXT + ".");
+            throw new OutOfRange(
+                    EntryReason.TEXT_TOO_LONG,
+                    what + " has " + text.length() + " characters; the most is " + LONGEST_TEXT + ".",
+                    text.length(),
+                    LONGEST_TEXT);
         }
         return text.strip();
     }

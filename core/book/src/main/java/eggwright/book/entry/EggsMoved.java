@@ -31,7 +31,11 @@ public record EggsMoved(
             Checks.count("Eggs moved", eggs);
         }
         if (fromSet.equals(toSet) && fromTray.equals(toTray)) {
-            throw new OutOfRange("Tray " + fromTray + " of set " + fromSet + " cannot be moved into itself.");
+            throw new OutOfRange(
+                    EntryReason.MOVED_INTO_ITSELF,
+                    "Tray " + fromTray + " of set " + fromSet + " cannot be moved into itself.",
+                    fromTray.text(),
+                    fromSet.text());
         }
     }
 }

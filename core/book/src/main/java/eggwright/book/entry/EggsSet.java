@@ -9,7 +9,8 @@ public record EggsSet(SetName set, List<LoadSet> loads) implements Payload {
     public EggsSet {
         loads = List.copyOf(loads);
         if (loads.isEmpty()) {
-            throw new OutOfRange("Set " + set + " has no trays. Name at least one.");
+            throw new OutOfRange(
+                    EntryReason.SET_WITHOUT_TRAYS, "Set " + set + " has no trays. Name at least one.", set.text());
         }
     }
 

@@ -1,5 +1,6 @@
 package eggwright.book.entry;
 
+import eggwright.units.Altitude;
 import eggwright.units.OutOfRange;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
@@ -19,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param workHour local hour at which candling and transfer are done
  * @param trayRows how many eggs lie in each row of a tray, from the front; empty: trays are not told by place
  * @param minutesOut for how many minutes a tray may be out of the heat
+ * @param altitude of the farm above the sea, as a map gives it
+ * @param wetBulbAir what the wet bulbs of its machines stand in
  */
 public record HabitsNoted(
         @Nullable String farmName,
@@ -29,7 +32,9 @@ public record HabitsNoted(
         @Nullable List<LocalTime> rounds,
         @Nullable LocalTime workHour,
         @Nullable List<Integer> trayRows,
-        @Nullable Integer minutesOut)
+        @Nullable Integer minutesOut,
+        @Nullable Altitude altitude,
+        @Nullable WetBulbAir wetBulbAir)
         implements Payload {
     public HabitsNoted {
         if (farmName != null) {
@@ -40,28 +45,30 @@ public record HabitsNoted(
                 timeZone = ZoneId.of(timeZone).getId();
             } catch (DateTimeException unknown) {
                 throw new OutOfRange(
-                        "\"" + timeZone + "\" is not a time zone. It looks like America/Chicago or Europe/London.");
+                        EntryReason.NOT_A_TIME_ZONE,
+                        "\"" + timeZone + "\" is not a time zone. It looks like America/Chicago or Europe/London.",
+                        timeZone);
             }
         }
         if (candlingDays != null) {
             candlingDays = List.copyOf(candlingDays);
             for (int day : candlingDays) {
-                OutOfRange.check("Candling day", day, 1, 40, "days");
+                Checks.within(EntryReason.CANDLING_DAY_OUTSIDE, "Candling day", day, 1, 40);
             }
         }
         rounds = rounds == null ? null : List.copyOf(rounds);
         if (trayRows != null) {
             trayRows = List.copyOf(trayRows);
             for (int eggs : trayRows) {
-                OutOfRange.check("Eggs in a row of the tray", eggs, 1, 60, "eggs");
+                Checks.within(EntryReason.TRAY_ROW_OUTSIDE, "Eggs in a row of the tray", eggs, 1, 60);
             }
         }
         if (minutesOut != null) {
-            OutOfRange.check("Minutes out of the heat", minutesOut, 1, 240, "minutes");
+            Checks.within(EntryReason.MINUTES_OUT_OUTSIDE, "Minutes out of the heat", minutesOut, 1, 240);
         }
     }
 
-    /** Says nothing of trays and of the time out of the heat. */
+    /** Says nothing of trays, of the time out of the heat, and of the air. */
     public HabitsNoted(
             @Nullable String farmName,
             @Nullable String timeZone,
@@ -70,6 +77,6 @@ public record HabitsNoted(
             @Nullable List<Integer> candlingDays,
             @Nullable List<LocalTime> rounds,
             @Nullable LocalTime workHour) {
-        this(farmName, timeZone, setWeekday, setHour, candlingDays, rounds, workHour, null, null);
+        this(farmName, timeZone, setWeekday, setHour, candlingDays, rounds, workHour, null, null, null, null);
     }
 }

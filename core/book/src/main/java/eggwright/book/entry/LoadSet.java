@@ -23,7 +23,10 @@ public record LoadSet(
     public LoadSet {
         lots = List.copyOf(lots);
         if (lots.isEmpty()) {
-            throw new OutOfRange("Tray " + tray + " has no eggs. Name at least one lot.");
+            throw new OutOfRange(
+                    EntryReason.TRAY_WITHOUT_EGGS,
+                    "Tray " + tray + " has no eggs. Name at least one lot.",
+                    tray.text());
         }
     }
 

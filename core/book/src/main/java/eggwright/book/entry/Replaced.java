@@ -16,7 +16,7 @@ public record Replaced(
         EntryId target, EntryId saw, @Nullable OffsetDateTime happened, Payload with) implements Payload {
     public Replaced {
         if (with instanceof Replaced || with instanceof Withdrawn) {
-            throw new OutOfRange("A mend cannot put a mend in the place of an entry.");
+            throw new OutOfRange(EntryReason.MEND_OF_A_MEND, "A mend cannot put a mend in the place of an entry.");
         }
     }
 }

@@ -25,10 +25,14 @@ public record Scope(
         @Nullable EntryId look) {
     public Scope {
         if (set == null && basket == null) {
-            throw new OutOfRange("The count names neither a set nor a basket. Name one of them.");
+            throw new OutOfRange(
+                    EntryReason.COUNT_OF_NOTHING, "The count names neither a set nor a basket. Name one of them.");
         }
         if (tray != null && set == null) {
-            throw new OutOfRange("The count names tray " + tray + " but not its set. Name the set.");
+            throw new OutOfRange(
+                    EntryReason.TRAY_WITHOUT_SET,
+                    "The count names tray " + tray + " but not its set. Name the set.",
+                    tray.text());
         }
     }
 

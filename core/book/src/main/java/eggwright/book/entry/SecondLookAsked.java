@@ -17,7 +17,10 @@ public record SecondLookAsked(
     public SecondLookAsked {
         trays = List.copyOf(trays);
         if (trays.isEmpty()) {
-            throw new OutOfRange("No tray of set " + set + " was named for the second look. Name at least one.");
+            throw new OutOfRange(
+                    EntryReason.SECOND_LOOK_WITHOUT_TRAY,
+                    "No tray of set " + set + " was named for the second look. Name at least one.",
+                    set.text());
         }
     }
 }

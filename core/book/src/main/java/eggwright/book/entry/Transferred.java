@@ -14,7 +14,7 @@ public record Transferred(@Nullable MachineName hatcher, List<TransferOf> eggs) 
     public Transferred {
         eggs = List.copyOf(eggs);
         if (eggs.isEmpty()) {
-            throw new OutOfRange("The transfer names no tray. Name at least one.");
+            throw new OutOfRange(EntryReason.TRANSFER_WITHOUT_TRAY, "The transfer names no tray. Name at least one.");
         }
     }
 }

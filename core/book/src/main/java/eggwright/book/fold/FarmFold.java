@@ -8,8 +8,8 @@ import eggwright.book.entry.HabitsNoted;
 import eggwright.book.entry.IncidentNoted;
 import eggwright.book.entry.Remarked;
 import eggwright.book.entry.SpeciesOverridden;
+import eggwright.book.picture.FarmClock;
 import eggwright.book.picture.FarmPicture;
-import eggwright.book.picture.FarmPicture.Chicks;
 import eggwright.book.picture.Habits;
 import eggwright.trade.Species;
 import java.time.ZoneId;
@@ -23,7 +23,7 @@ import java.util.TreeMap;
 final class FarmFold implements PartFold<FarmPicture> {
     private final Map<Species, SortedMap<String, FarmPicture.Overridden>> overrides = new TreeMap<>();
     private final List<FarmPicture.Note> notes = new ArrayList<>();
-    private final Map<Species, Chicks> chicks = new TreeMap<>();
+    private final ChickFold chicks = new ChickFold();
     private Habits habits = Habits.CUSTOM;
 
     FarmFold() {}
@@ -32,7 +32,7 @@ final class FarmFold implements PartFold<FarmPicture> {
     public Folded<FarmPicture> folded() {
         var own = new TreeMap<Species, SortedMap<String, FarmPicture.Overridden>>();
         overrides.forEach((species, fields) -> own.put(species, new TreeMap<>(fields)));
-        return new Folded<>(new FarmPicture(habits, own, notes, chicks), List.of());
+        return new Folded<>(new FarmPicture(habits, own, notes, chicks.chicks()), chicks.discrepancies());
     }
 
     @Override
@@ -42,10 +42,10 @@ final class FarmFold implements PartFold<FarmPicture> {
             case SpeciesOverridden it -> override(entry, it);
             case IncidentNoted it -> notes.add(new FarmPicture.Note(entry.id(), entry.at(), it));
             case Remarked it -> notes.add(new FarmPicture.Note(entry.id(), entry.at(), it));
-            case ChicksPlaced it -> add(it.species(), new Chicks(it.chicks(), 0, 0, 0));
-            case ChicksDied it -> add(it.species(), new Chicks(0, it.chicks(), 0, 0));
-            case ChicksSold it -> add(it.species(), new Chicks(0, 0, it.chicks(), 0));
-            case ChicksDelivered it -> add(it.species(), new Chicks(0, 0, 0, it.chicks()));
+            case ChicksPlaced it -> chicks.placed(it);
+            case ChicksDied it -> chicks.died(entry, it);
+            case ChicksSold it -> chicks.sold(entry, it);
+            case ChicksDelivered it -> chicks.delivered(it);
             default -> {
                 // No other kind speaks of the farm as a whole.
             }
@@ -63,20 +63,18 @@ final class FarmFold implements PartFold<FarmPicture> {
         }
     }
 
-    private void add(Species species, Chicks more) {
-        chicks.merge(species, more, Chicks::plus);
-    }
-
     private static Habits changed(Habits was, HabitsNoted it) {
         return new Habits(
                 it.farmName() == null ? was.farmName() : it.farmName(),
-                it.timeZone() == null ? was.zone() : ZoneId.of(it.timeZone()),
+                it.timeZone() == null ? was.clock() : FarmClock.of(ZoneId.of(it.timeZone())),
                 it.setWeekday() == null ? was.setWeekday() : it.setWeekday(),
                 it.setHour() == null ? was.setHour() : it.setHour(),
                 it.candlingDays() == null ? was.candlingDays() : it.candlingDays(),
                 it.rounds() == null ? was.rounds() : it.rounds(),
                 it.workHour() == null ? was.workHour() : it.workHour(),
                 it.trayRows() == null ? was.trayRows() : it.trayRows(),
-                it.minutesOut() == null ? was.minutesOut() : it.minutesOut());
+                it.minutesOut() == null ? was.minutesOut() : it.minutesOut(),
+                it.altitude() == null ? was.altitude() : it.altitude(),
+                it.wetBulbAir() == null ? was.wetBulbAir() : it.wetBulbAir());
     }
 }

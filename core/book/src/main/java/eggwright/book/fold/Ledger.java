@@ -25,6 +25,7 @@ import java.util.function.Predicate;
  */
 public final class Ledger {
     private final Map<EntryId, Kept> entries = new LinkedHashMap<>();
+    private final Chronicle chronicle = new Chronicle();
     private final Mends mends = new Mends(entries);
     private final Map<EntryId, Counts> counting = new HashMap<>();
     private final Map<Part, Run> runs = new HashMap<>();
@@ -57,6 +58,7 @@ public final class Ledger {
             if (entries.putIfAbsent(id, kept) != null) {
                 continue;
             }
+            chronicle.add(kept);
             if (Mends.isMend(kept.entry().payload())) {
                 mends.add(kept);
                 mended = Mended.ANEW;
@@ -158,12 +160,19 @@ public final class Ledger {
         return counting.values().stream().map(Counts::now).sorted().toList();
     }
 
-    /** All entries as first noted, mends among them, newest last. */
+    /** All entries as first noted, mends among them, in the order in which they came. */
     public List<Kept> all() {
-        return entries.values().stream()
-                .sorted(java.util.Comparator.comparing(Kept::happened)
-                        .thenComparing(k -> k.entry().id()))
-                .toList();
+        return List.copyOf(entries.values());
+    }
+
+    /**
+     * Entries as first noted, mends among them, those that happened last first.
+     *
+     * @param from how many to pass over
+     * @param most how many at most
+     */
+    public List<Kept> newestFirst(int from, int most) {
+        return chronicle.newestFirst(entries.values(), from, most);
     }
 
     /** The versions of an entry; for a mend those of the entry it mends. Empty where the book does not hold it. */

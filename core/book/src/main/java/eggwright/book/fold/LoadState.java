@@ -1,6 +1,5 @@
 package eggwright.book.fold;
 
-import eggwright.book.entry.Weighed;
 import eggwright.book.name.BasketName;
 import eggwright.book.name.EntryId;
 import eggwright.book.picture.LoadRef;
@@ -8,6 +7,7 @@ import eggwright.book.picture.LookTaken;
 import eggwright.book.picture.Parcel;
 import eggwright.book.picture.Place;
 import eggwright.book.picture.SecondLook;
+import eggwright.book.picture.WeighedAt;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -29,7 +29,7 @@ final class LoadState {
     final List<SecondLook> secondLooksAsked = new ArrayList<>();
     final List<LookTaken> secondLooksTaken = new ArrayList<>();
     final SortedSet<BasketName> baskets = new TreeSet<>();
-    final SortedMap<EntryId, Weighed> weighings = new TreeMap<>();
+    final SortedMap<EntryId, WeighedAt> weighings = new TreeMap<>();
 
     @Nullable Instant transferredAt;
 

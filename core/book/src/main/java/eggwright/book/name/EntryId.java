@@ -18,7 +18,9 @@ public record EntryId(UUID value) implements Comparable<EntryId> {
             return new EntryId(value);
         } catch (IllegalArgumentException notOne) {
             throw new OutOfRange(
-                    "\"" + text + "\" is not an entry id. It looks like 01976b2e-7c00-7000-8000-000000000000.");
+                    NameReason.NOT_AN_ENTRY_ID,
+                    "\"" + text + "\" is not an entry id. It looks like 01976b2e-7c00-7000-8000-000000000000.",
+                    text);
         }
     }
 

@@ -26,16 +26,22 @@ public sealed interface Name
     static String check(String what, String text) {
         var trimmed = text.strip();
         if (trimmed.isEmpty()) {
-            throw new OutOfRange("The name of a " + what + " is empty. Write at least one letter or digit.");
+            throw new OutOfRange(
+                    NameReason.NAME_EMPTY, "The name of a " + what + " is empty. Write at least one letter or digit.");
         }
         if (trimmed.length() > LONGEST) {
             throw new OutOfRange(
-                    "The name of a " + what + " has " + trimmed.length() + " characters; the most is " + LONGEST + ".");
+                    NameReason.NAME_TOO_LONG,
+                    "The name of a " + what + " has " + trimmed.length() + " characters; the most is " + LONGEST + ".",
+                    trimmed.length(),
+                    LONGEST);
         }
         // A loop, since a book holds many thousand names; no control character needs two chars.
         for (int i = 0; i < trimmed.length(); i++) {
             if (Character.isISOControl(trimmed.charAt(i))) {
-                throw new OutOfRange("The name of a " + what + " holds a line break or another control character.");
+                throw new OutOfRange(
+                        NameReason.NAME_ON_TWO_LINES,
+                        "The name of a " + what + " holds a line break or another control character.");
             }
         }
         return trimmed;

@@ -4,6 +4,7 @@ import eggwright.book.entry.Scope;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.OrderNumber;
 import eggwright.book.name.PenName;
+import eggwright.trade.Species;
 import java.util.List;
 
 /**
@@ -31,6 +32,9 @@ public record Discrepancy(DiscrepancyKind kind, List<EntryId> entries, About abo
         /** Birds of a pen. */
         record Birds(PenName pen) implements About {}
 
+        /** Chicks after take-off. */
+        record Chicks(Species species) implements About {}
+
         record Order(OrderNumber order) implements About {}
 
         /** The notes themselves. */
@@ -56,6 +60,12 @@ public record Discrepancy(DiscrepancyKind kind, List<EntryId> entries, About abo
         enum OfBirds implements What {
             COCKS,
             HENS
+        }
+
+        /** Chicks that are no longer there. */
+        enum OfChicks implements What {
+            CHICKS_DIED,
+            CHICKS_SOLD
         }
 
         /** The kind of discrepancy says all. */

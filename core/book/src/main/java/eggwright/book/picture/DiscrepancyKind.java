@@ -25,6 +25,8 @@ public enum DiscrepancyKind {
     EGG_ROOM_COUNT_DIFFERS("egg_room_count_differs"),
     /** More birds left a pen than were in it. */
     PEN_SHORT("pen_short"),
+    /** More chicks died or were sold than had been placed. */
+    CHICKS_SHORT("chicks_short"),
     /** Two people mended the same entry without seeing each other's mend; the later id shows. */
     TWO_MENDS("two_mends"),
     /** A mend whose entry has not arrived. */

@@ -16,11 +16,8 @@ import org.jspecify.annotations.Nullable;
 public record FarmClock(@Nullable ZoneId zone) {
     public static final FarmClock NOT_NOTED = new FarmClock(null);
 
-    /** UTC stands for a zone that was not noted: no farm keeps its hours by it (places that could have a name of their own). */
-    private static final ZoneId NONE = ZoneId.of("UTC");
-
     public static FarmClock of(ZoneId zone) {
-        return zone.equals(NONE) ? NOT_NOTED : new FarmClock(zone);
+        return new FarmClock(zone);
     }
 
     /** The same instant, as the farm's clock showed it. */
@@ -41,5 +38,10 @@ public record FarmClock(@Nullable ZoneId zone) {
     /** The zone, where it was noted. */
     public Optional<ZoneId> zoneNoted() {
         return Optional.ofNullable(zone);
+    }
+
+    /** The zone; where none was noted, another. */
+    public ZoneId zoneOr(ZoneId otherwise) {
+        return zone == null ? otherwise : zone;
     }
 }

@@ -1,6 +1,5 @@
 package eggwright.book.picture;
 
-import eggwright.book.entry.Weighed;
 import eggwright.book.name.BasketName;
 import eggwright.book.name.EntryId;
 import java.time.Instant;
@@ -21,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param secondLooks the blind ones, asked for and taken
  * @param baskets the hatcher baskets that its eggs went to
  * @param transferredAt when the first of it was transferred; absent where not yet
- * @param weighings by the entry that noted them, in time order
+ * @param weighings by the entry that noted them
  */
 public record LoadPicture(
         LoadRef ref,
@@ -35,7 +34,7 @@ public record LoadPicture(
         SecondLooks secondLooks,
         List<BasketName> baskets,
         @Nullable Instant transferredAt,
-        SortedMap<EntryId, Weighed> weighings) {
+        SortedMap<EntryId, WeighedAt> weighings) {
     public LoadPicture {
         parcels = List.copyOf(parcels);
         places = List.copyOf(places);

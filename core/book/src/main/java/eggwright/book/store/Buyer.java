@@ -23,15 +23,21 @@ public record Buyer(BuyerNumber number, String name, String address, String note
         address = checked("address", address);
         note = checked("note", note);
         if (name.isEmpty()) {
-            throw new OutOfRange("The name of the buyer is empty. Write at least one letter or digit.");
+            throw new OutOfRange(
+                    BuyerReason.BUYER_WITHOUT_NAME,
+                    "The name of the buyer is empty. Write at least one letter or digit.");
         }
     }
 
     private static String checked(String what, String text) {
         var trimmed = text.strip();
         if (trimmed.length() > LONGEST) {
-            throw new OutOfRange("The " + what + " of the buyer has " + trimmed.length() + " characters; the most is "
-                    + LONGEST + ".");
+            throw new OutOfRange(
+                    BuyerReason.BUYER_TEXT_TOO_LONG,
+                    "The " + what + " of the buyer has " + trimmed.length() + " characters; the most is " + LONGEST
+                            + ".",
+                    trimmed.length(),
+                    LONGEST);
         }
         return trimmed;
     }

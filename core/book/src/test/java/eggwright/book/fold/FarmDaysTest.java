@@ -61,7 +61,9 @@ class FarmDaysTest {
         "America/Chicago, 2027-03-08T23:30-06:00, 2027-03-15T00:15-05:00, 7",
         "America/Chicago, 2027-11-01T00:15-05:00, 2027-11-08T23:30-06:00, 7",
         "Europe/London, 2027-03-22T23:30Z, 2027-03-28T23:30Z, 7",
-        "Europe/London, 2027-03-22T23:30Z, 2027-03-28T22:30Z, 6"
+        "Europe/London, 2027-03-22T23:30Z, 2027-03-28T22:30Z, 6",
+        // UTC, where it was noted, is a zone like any other.
+        "UTC, 2027-04-05T08:00-05:00, 2027-04-12T20:00-05:00, 8"
     })
     void day_isCountedOnTheFarmsCalendar(String zone, String setAt, String lookedAt, int day) {
         var diary = lookedAt(setAt, lookedAt);

@@ -32,6 +32,28 @@ class LedgerTest {
     }
 
     @Test
+    void newestFirst_givesPagesOfTheBook_alsoAfterOlderEntriesCame() {
+        var diary = new Diary();
+        for (int d : new int[] {4, 1, 9, 2, 7}) {
+            diary.note(day(d), new eggwright.book.entry.Remarked(null, "day " + d));
+        }
+        var ledger = diary.ledger();
+        assertEquals(List.of("day 9", "day 7"), said(ledger.newestFirst(0, 2)));
+        diary.note(day(5), new eggwright.book.entry.Remarked(null, "day 5"));
+        ledger.add(diary.entries().getLast());
+        ledger.add(diary.entries().getLast());
+        assertEquals(List.of("day 7", "day 5", "day 4"), said(ledger.newestFirst(1, 3)));
+        assertEquals(List.of("day 1"), said(ledger.newestFirst(5, 60)));
+        assertEquals(List.of(), said(ledger.newestFirst(60, 60)));
+    }
+
+    private static List<String> said(List<Kept> entries) {
+        return entries.stream()
+                .map(k -> k.entry().payload() instanceof eggwright.book.entry.Remarked it ? it.text() : "")
+                .toList();
+    }
+
+    @Test
     void withdrawnEntry_countsNoMore() {
         var diary = new Diary();
         diary.note(MONDAY, setting("14", load(7, lot("4", 54))));

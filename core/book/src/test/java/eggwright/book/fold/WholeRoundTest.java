@@ -334,6 +334,38 @@ class WholeRoundTest {
     }
 
     @Test
+    void moreChicksDiedOrSold_thanWerePlaced_areKept_andShown() {
+        var diary = new Diary();
+        diary.note(day(25), new ChicksPlaced(null, Species.PHEASANT, 70, "Brooder 1"));
+        diary.note(day(27), new ChicksDied(null, Species.PHEASANT, 12, "Brooder 1", "chilled"));
+        assertEquals(List.of(), diary.picture().discrepancies());
+        diary.note(day(40), new ChicksSold(null, Species.PHEASANT, 60, null));
+        diary.note(day(41), new ChicksDied(null, Species.PHEASANT, 1, "Brooder 1", ""));
+        var doubts = diary.picture().discrepancies();
+        assertEquals(
+                List.of("60 of 58 CHICKS_SOLD", "1 of 0 CHICKS_DIED"),
+                doubts.stream()
+                        .map(d -> d.counted() + " of " + d.held() + " " + d.what())
+                        .toList());
+        assertEquals(DiscrepancyKind.CHICKS_SHORT, doubts.getFirst().kind());
+        assertEquals(new About.Chicks(Species.PHEASANT), doubts.getFirst().about());
+        assertEquals(
+                new eggwright.book.picture.FarmPicture.Chicks(70, 13, 60, 0),
+                diary.picture().farm().chicks().get(Species.PHEASANT));
+    }
+
+    @Test
+    void chicksSoldStraightFromTheHatcher_areNoContradiction_butDeathsInNoBrooderAre() {
+        var diary = new Diary();
+        diary.note(day(25), new ChicksSold(null, Species.CHUKAR, 40, null));
+        assertEquals(List.of(), diary.picture().discrepancies());
+        diary.note(day(26), new ChicksDied(null, Species.CHUKAR, 2, "Brooder 2", ""));
+        assertEquals(
+                DiscrepancyKind.CHICKS_SHORT,
+                diary.picture().discrepancies().getFirst().kind());
+    }
+
+    @Test
     void moreBirdsGone_thanThePenHad_areShown() {
         var diary = new Diary();
         diary.note(MONDAY.minusDays(30), new PenOpened(pen("4"), Species.PHEASANT, 2, 12, ""));

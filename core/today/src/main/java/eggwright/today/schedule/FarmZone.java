@@ -13,7 +13,7 @@ public final class FarmZone {
 
     /** The zone that the farm noted; where it noted none, {@code otherwise}. */
     public static ZoneId of(FarmPicture farm, ZoneId otherwise) {
-        return farm.habits().clock().zoneNoted().orElse(otherwise);
+        return farm.habits().clock().zoneOr(otherwise);
     }
 
     /** The farm-local date of an instant. */

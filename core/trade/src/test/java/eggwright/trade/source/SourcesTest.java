@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class SourcesTest {
     @Test
     void register_hasAReferenceAndAnAddress_forEveryKey() {
-        assertEquals(122, Sources.shipped().all().size());
+        assertEquals(126, Sources.shipped().all().size());
         for (var source : Sources.shipped().all()) {
             assertFalse(source.reference().isBlank(), source.key());
             assertFalse(source.address().isBlank(), source.key());

@@ -1,0 +1,225 @@
+package eggwright.cli.farm;
+
+import eggwright.book.fold.Ledger;
+import eggwright.book.name.MachineName;
+import eggwright.book.picture.Picture;
+import eggwright.cli.answer.Answer;
+import eggwright.cli.answer.Value;
+import eggwright.cli.voice.Refused;
+import eggwright.cli.voice.Status;
+import eggwright.climate.reading.ReadingPlace;
+import eggwright.climate.reading.ReadingStore.Taken;
+import eggwright.climate.rollup.Gaps;
+import eggwright.climate.sensor.Sifting;
+import eggwright.sheet.logger.LoggerColumns;
+import eggwright.sheet.logger.LoggerFile;
+import eggwright.sheet.logger.LoggerImport;
+import eggwright.sheet.logger.Looked;
+import eggwright.sheet.logger.TimeForm;
+import eggwright.sheet.problem.Near;
+import eggwright.sheet.problem.Problem;
+import eggwright.store.SqliteEntryStore;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** Takes what a logger wrote: columns found by looking, told back, and remembered for files of the same header. */
+final class ReadingsImport {
+    private static final List<String> REST = List.of("egg room", "brooder");
+
+    private final FarmCommand command;
+    private final LoggerFile file;
+
+    private ReadingsImport(FarmCommand command) {
+        this.command = command;
+        this.file = LoggerFile.at(Path.of(command.word(1)));
+    }
+
+    static List<OptionSpec> options() {
+        return List.of(
+                FarmCommand.option(
+                        "machine",
+                        "NAME",
+                        "readings: where the sensor hangs; \"egg room\" and \"brooder\" will do too"),
+                FarmCommand.option(
+                        "columns",
+                        "NAME=WHAT,…",
+                        "readings: what the columns hold, as in \"Time=time,T1=air_temperature_f,RH=humidity_pct\""),
+                FarmCommand.option(
+                        "dates", "ORDER", "readings: day-first or month-first, where the file does not tell"),
+                FarmCommand.option(
+                        "zone", "ZONE", "readings: time zone of the logger's clock; the farm's where not given"),
+                FarmCommand.flag("look", "readings: only say how the file would be read"));
+    }
+
+    static int run(FarmCommand command) {
+        return new ReadingsImport(command).run();
+    }
+
+    private int run() {
+        if (command.has("look")) {
+            return look(said());
+        }
+        // A folder is made for a file that can be taken, not for one that is refused.
+        if (!command.data().hasBook()) {
+            switch (LoggerImport.look(file, said(), dates())) {
+                case Looked.InDoubt(var questions) -> {
+                    return refused(questions, 0);
+                }
+                case Looked.Seen seen -> needMachine(seen);
+            }
+        }
+        try (var store = command.data().write()) {
+            var columns = said().or(() -> remembered(store));
+            return switch (LoggerImport.look(file, columns, dates())) {
+                case Looked.InDoubt(var questions) -> refused(questions, 0);
+                case Looked.Seen seen -> take(store, seen);
+            };
+        }
+    }
+
+    private int look(Optional<LoggerColumns> columns) {
+        return switch (LoggerImport.look(file, columns, dates())) {
+            case Looked.InDoubt(var questions) -> refused(questions, 0);
+            case Looked.Seen seen -> {
+                Say.answer(
+                        command,
+                        Answer.of()
+                                .with("columns", seen.columns().text())
+                                .with("header_row", seen.headerRow())
+                                .with("notes", Value.texts(seen.notes())));
+                yield Status.DONE;
+            }
+        };
+    }
+
+    private Optional<LoggerColumns> said() {
+        return command.given("columns").map(text -> switch (LoggerColumns.parse(text)) {
+            case LoggerColumns.Parsed.Whole(var columns) -> columns;
+            case LoggerColumns.Parsed.Wrong(var why) -> throw new Refused("--columns: " + why + " Nothing was done.");
+        });
+    }
+
+    private Optional<TimeForm> dates() {
+        return command.given("dates").map(order -> switch (order) {
+            case "day-first" -> TimeForm.DAY_FIRST;
+            case "month-first" -> TimeForm.MONTH_FIRST;
+            default ->
+                throw new Refused(
+                        "--dates: \"" + order + "\" is no order. Write day-first or month-first. Nothing was done.");
+        });
+    }
+
+    private Optional<LoggerColumns> remembered(SqliteEntryStore store) {
+        return LoggerImport.header(file)
+                .flatMap(header -> store.settings().find(setting(header)))
+                .flatMap(text -> LoggerColumns.parse(text) instanceof LoggerColumns.Parsed.Whole(var columns)
+                        ? Optional.of(columns)
+                        : Optional.empty());
+    }
+
+    /** The names themselves, so that what is remembered can be read by a person. */
+    private static String setting(List<String> header) {
+        return "columns of " + String.join(",", header);
+    }
+
+    private int take(SqliteEntryStore store, Looked.Seen seen) {
+        var picture = Ledger.of(store.all()).picture();
+        var zone = zone(picture);
+        var into = new LoggerImport.Into(place(picture, seen), zone, Instant.now());
+        try (var load = store.readings().load()) {
+            return switch (LoggerImport.load(file, seen, into, load)) {
+                case LoggerImport.Outcome.Refused(var problems, int beyond) -> refused(problems, beyond);
+                case LoggerImport.Outcome.Loaded loaded -> {
+                    var taken = load.keep();
+                    store.settings().keep(setting(seen.header()), seen.columns().text());
+                    tell(store, seen, loaded, taken);
+                    yield Status.DONE;
+                }
+            };
+        }
+    }
+
+    private ZoneId zone(Picture picture) {
+        try {
+            return command.given("zone")
+                    .map(ZoneId::of)
+                    .orElseGet(() -> picture.farm().habits().clock().zoneOr(java.time.ZoneOffset.UTC));
+        } catch (DateTimeException unknown) {
+            throw new Refused("--zone: \"" + command.given("zone").orElse("")
+                    + "\" is not a time zone. It looks like America/Chicago or UTC. Nothing was done.");
+        }
+    }
+
+    private ReadingPlace place(Picture picture, Looked.Seen seen) {
+        needMachine(seen);
+        var given = command.given("machine");
+        if (given.isEmpty()) {
+            // Rows that leave it empty have to hang somewhere; a file that names machines hardly has one.
+            return new ReadingPlace.InMachine(new MachineName("not named"));
+        }
+        var known = picture.machines().keySet().stream().map(MachineName::text).toList();
+        var name = given.get();
+        if (!known.isEmpty() && !known.contains(name) && !REST.contains(name)) {
+            Near.to(name, known)
+                    .ifPresentOrElse(
+                            near -> {
+                                throw new Refused("There is no machine \"" + name + "\". Is it \"" + near
+                                        + "\"? Nothing was imported.");
+                            },
+                            () -> command.err()
+                                    .println("There is no machine \"" + name
+                                            + "\" in the book yet; its readings wait under that name."));
+        }
+        return switch (name) {
+            case "egg room" -> new ReadingPlace.EggRoom();
+            case "brooder" -> new ReadingPlace.Brooder();
+            default -> new ReadingPlace.InMachine(new MachineName(name));
+        };
+    }
+
+    private void needMachine(Looked.Seen seen) {
+        if (command.given("machine").isEmpty()
+                && seen.columns().byName().values().stream()
+                        .noneMatch(u -> u.word().equals("machine"))) {
+            throw new Refused("Still needed: --machine, for the file names none. Nothing was imported.");
+        }
+    }
+
+    private void tell(SqliteEntryStore store, Looked.Seen seen, LoggerImport.Outcome.Loaded loaded, Taken taken) {
+        seen.notes().forEach(note -> command.err().println(note));
+        long held = 0;
+        long gaps = 0;
+        for (var channel : loaded.channels()) {
+            var read = store.readings()
+                    .between(channel, loaded.first(), loaded.last().plusMillis(1));
+            held += Sifting.of(channel, read, List.of()).held().size();
+            gaps += Gaps.of(read).size();
+        }
+        Say.answer(
+                command,
+                Answer.of()
+                        .with("rows", loaded.rows())
+                        .with("new_readings", taken.fresh())
+                        .with("known_readings", loaded.values() - taken.fresh())
+                        .with("empty_cells", loaded.empty())
+                        .with("held_back", held)
+                        .with("gaps", gaps)
+                        .with("first_at", loaded.first().toString())
+                        .with("last_at", loaded.last().toString())
+                        .with("columns", seen.columns().text()));
+    }
+
+    private int refused(List<Problem> problems, int beyond) {
+        problems.forEach(p -> command.err().println(p.words()));
+        if (beyond > 0) {
+            command.err().println("And " + beyond + " more.");
+        }
+        command.err().println("Nothing was imported.");
+        return Status.WRONG_INPUT;
+    }
+}

@@ -1,0 +1,32 @@
+package eggwright.climate.machine;
+
+import eggwright.book.name.SetName;
+import eggwright.climate.air.KnownBy;
+import eggwright.climate.development.HatchExpected;
+import eggwright.climate.weight.SetLoss;
+import eggwright.trade.Species;
+import java.time.Instant;
+
+/**
+ * The eggs of one set and species that are in a machine.
+ *
+ * @param day of incubation
+ * @param eggs in it, as far as they were counted apart
+ * @param storedDays from the middle of lay to the set; 0 where not known
+ * @param calendarMiddle the middle of the hatch by the plain calendar
+ * @param airKnownHours for how many of its hours in the machines somebody or something read the temperature
+ * @param airHours all of them
+ */
+public record SetInside(
+        SetName set,
+        Species species,
+        int day,
+        int eggs,
+        double storedDays,
+        Instant startedAt,
+        Instant calendarMiddle,
+        HatchExpected hatch,
+        SetLoss loss,
+        KnownBy airNow,
+        long airKnownHours,
+        long airHours) {}

@@ -1,0 +1,110 @@
+package eggwright.climate.sensor;
+
+import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.Readings;
+import eggwright.climate.reading.ReadingsGathered;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Holds back readings that no machine can have had. Nothing is dropped, and nothing is stored of it: what is held follows
+ * from the readings and from what people released, every time anew.
+ *
+ * <p>Of two readings of one instant the nearer to the reading before stays. A jump is held back until
+ * {@link Sound#BELIEVED_AFTER} readings in a row agree on the new place; then that place is believed, and what was held
+ * stays held. After a gap longer than {@link Sound#JUMP_MILLIS} anything possible is taken.
+ */
+public final class Sifting {
+    private final Channel channel;
+    private final Sound sound;
+    private final List<Released> released;
+    private final ReadingsGathered good = new ReadingsGathered();
+    private final List<Held> held = new ArrayList<>();
+    private boolean hasLast;
+    private long lastMillis;
+    private double lastValue;
+    private int agreeing;
+    private double agreedValue;
+
+    private Sifting(Channel channel, List<Released> released) {
+        this.channel = channel;
+        this.sound = Sound.of(channel.quantity());
+        this.released = released;
+    }
+
+    public static Sifted of(Channel channel, Readings readings, List<Released> released) {
+        var sifting = new Sifting(channel, released);
+        for (int i = 0; i < readings.count(); ) {
+            i = sifting.instant(readings, i);
+        }
+        return new Sifted(sifting.good.take(), sifting.held);
+    }
+
+    /** All readings of one instant. */
+    private int instant(Readings readings, int from) {
+        int to = from + 1;
+        while (to < readings.count() && readings.millis(to) == readings.millis(from)) {
+            to++;
+        }
+        int nearest = from;
+        for (int i = from + 1; i < to; i++) {
+            if (hasLast && away(readings.value(i)) < away(readings.value(nearest))) {
+                nearest = i;
+            }
+        }
+        for (int i = from; i < to; i++) {
+            if (i != nearest) {
+                judge(readings.millis(i), readings.value(i), Doubt.SAME_INSTANT);
+            }
+        }
+        one(readings.millis(nearest), readings.value(nearest));
+        return to;
+    }
+
+    private void one(long millis, double value) {
+        double standard = channel.unit().standard(value);
+        if (!(standard >= sound.least() && standard <= sound.most())) {
+            judge(millis, value, Doubt.IMPOSSIBLE);
+        } else if (hasLast
+                && millis - lastMillis <= Sound.JUMP_MILLIS
+                && away(value) > sound.jump()
+                && !isBelieved(value)) {
+            judge(millis, value, Doubt.JUMP);
+        } else {
+            take(millis, value);
+        }
+    }
+
+    /** Whether enough readings in a row stand at the new place. */
+    private boolean isBelieved(double value) {
+        boolean agrees = agreeing > 0 && distance(value, agreedValue) <= sound.jump() / 4;
+        agreeing = agrees ? agreeing + 1 : 1;
+        agreedValue = value;
+        return agreeing >= Sound.BELIEVED_AFTER;
+    }
+
+    private void take(long millis, double value) {
+        good.add(millis, value);
+        hasLast = true;
+        lastMillis = millis;
+        lastValue = value;
+        agreeing = 0;
+    }
+
+    private void judge(long millis, double value, Doubt why) {
+        if (released.stream().anyMatch(r -> r.covers(millis))) {
+            good.add(millis, value);
+        } else {
+            held.add(new Held(Instant.ofEpochMilli(millis), value, why));
+        }
+    }
+
+    private double away(double value) {
+        return distance(value, lastValue);
+    }
+
+    private double distance(double a, double b) {
+        return Math.abs(channel.unit().standardDifference(a - b));
+    }
+}

@@ -1,0 +1,141 @@
+package eggwright.climate.machine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import eggwright.book.fold.Ledger;
+import eggwright.book.name.MachineName;
+import eggwright.book.picture.Picture;
+import eggwright.climate.air.AirTelling;
+import eggwright.climate.air.KnownBy;
+import eggwright.climate.air.SensorCare;
+import eggwright.climate.air.Surroundings;
+import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.Quantity;
+import eggwright.climate.reading.ReadingPlace;
+import eggwright.climate.reading.ReadingStore;
+import eggwright.climate.reading.ReadingUnit;
+import eggwright.climate.reading.ReadingsGathered;
+import eggwright.climate.reading.SensorName;
+import eggwright.climate.weight.SetAdvice;
+import eggwright.climate.weight.Shells;
+import eggwright.egg.air.Ventilation;
+import eggwright.invented.DemoSeason;
+import eggwright.trade.SpeciesProfile;
+import eggwright.units.Pressure;
+import java.time.Duration;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import org.junit.jupiter.api.Test;
+
+/** The setter of the invented farm in the middle of its season. */
+class MachineRoomTest {
+    private static final ZoneId ZONE = ZoneId.of("America/Chicago");
+    private static final ZonedDateTime NOW = ZonedDateTime.of(2027, 6, 8, 16, 0, 0, 0, ZONE);
+    private static final Surroundings SEA_LEVEL = new Surroundings(Pressure.SEA_LEVEL, Ventilation.ASPIRATED);
+    private static final MachineName SETTER = new MachineName("Setter");
+    private static final Picture PICTURE =
+            Ledger.of(DemoSeason.of(NOW.toInstant(), ZONE, 1).entries()).picture();
+
+    private static MachineNow now(ReadingStore readings) {
+        return new MachineRoom(
+                        PICTURE,
+                        new AirTelling(readings, SensorCare.NONE),
+                        SEA_LEVEL,
+                        SpeciesProfile::of,
+                        NOW.toInstant())
+                .of(SETTER);
+    }
+
+    @Test
+    void sets_standByAge_withWhatTheyLost_andWhenTheyHatch() {
+        var now = now(new NoReadings());
+        assertFalse(now.sets().isEmpty());
+        for (int i = 1; i < now.sets().size(); i++) {
+            assertTrue(now.sets().get(i).day() <= now.sets().get(i - 1).day());
+        }
+        for (var set : now.sets()) {
+            assertTrue(set.loss().now().pct() >= 0 && set.loss().now().pct() < 20, set::toString);
+            assertTrue(set.hatch().firstPip().likely().isBefore(set.hatch().to().likely()));
+            long away = Duration.between(
+                            set.calendarMiddle(), set.hatch().middle().likely())
+                    .abs()
+                    .toHours();
+            assertTrue(away < 24, set::toString);
+        }
+    }
+
+    @Test
+    void shells_areLearntFromEarlierSets_whereTheseWereNotWeighedTwice() {
+        var from = now(new NoReadings()).sets().stream()
+                .map(set -> set.loss().shells().from())
+                .toList();
+        assertTrue(from.contains(Shells.From.WEIGHED), from::toString);
+        assertFalse(from.contains(Shells.From.PUBLISHED), from::toString);
+    }
+
+    @Test
+    void advice_isForThoseWithDaysToGo_insideWhatIsSafe() {
+        var advice = now(new NoReadings()).advice();
+        for (var one : advice.sets()) {
+            assertTrue(one.daysLeft() > 0);
+            boolean isKept = one.step() == SetAdvice.Step.STAY || one.step() == SetAdvice.Step.WEIGH_FIRST;
+            assertTrue(isKept || (one.run().pct() >= 30 && one.run().pct() <= 70), one::toString);
+        }
+        var together = advice.compromise().orElseThrow();
+        assertTrue(together.humidity().pct() >= 30 && together.humidity().pct() <= 70);
+        assertEquals(advice.sets().size(), together.lossesPct().size());
+    }
+
+    @Test
+    void coolSensor_delaysTheHatch_ofEverySet() {
+        var readings = new NoReadings();
+        var channel = new Channel(
+                new ReadingPlace.InMachine(SETTER), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
+        var gathered = new ReadingsGathered();
+        for (var at = NOW.minusDays(30); at.isBefore(NOW); at = at.plusMinutes(30)) {
+            gathered.add(at.toInstant().toEpochMilli(), 36.5);
+        }
+        readings.take(channel, gathered.take());
+        var cool = now(readings);
+        var plain = now(new NoReadings());
+        assertEquals(KnownBy.READINGS, cool.air().warmth());
+        for (int i = 0; i < cool.sets().size(); i++) {
+            double later = cool.sets().get(i).hatch().hoursLater().likely()
+                    - plain.sets().get(i).hatch().hoursLater().likely();
+            // A degree and more below the set-point: over an hour for each day.
+            assertTrue(
+                    later > cool.sets().get(i).day(),
+                    later + " h on day " + cool.sets().get(i).day());
+        }
+    }
+
+    @Test
+    void powerCut_inTheReadings_isANight_withItsCostForEachSet() {
+        var readings = new NoReadings();
+        var channel = new Channel(
+                new ReadingPlace.InMachine(SETTER), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
+        var gathered = new ReadingsGathered();
+        var cut = NOW.minusDays(3).withHour(2);
+        for (var at = NOW.minusDays(10); at.isBefore(NOW); at = at.plusMinutes(5)) {
+            boolean isOut = !at.isBefore(cut) && at.isBefore(cut.plusHours(5));
+            gathered.add(at.toInstant().toEpochMilli(), isOut ? 24.0 : 37.5);
+        }
+        readings.take(channel, gathered.take());
+        var nights = new MachineNights(PICTURE, new AirTelling(readings, SensorCare.NONE), SpeciesProfile::of)
+                .of(SETTER, NOW.minusDays(10).toInstant(), NOW.toInstant());
+        assertEquals(1, nights.size());
+        var night = nights.getFirst();
+        assertEquals(Duration.ofHours(5), night.excursion().length());
+        assertEquals(24, night.excursion().extremeCelsius());
+        assertFalse(night.sets().isEmpty());
+        for (var set : night.sets()) {
+            assertTrue(
+                    set.cost().hoursLater().likely() > 2
+                            && set.cost().hoursLater().likely() < 9,
+                    set::toString);
+            assertTrue(set.cost().lossHighPct() > 0);
+        }
+    }
+}

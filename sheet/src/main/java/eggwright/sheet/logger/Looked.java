@@ -1,0 +1,40 @@
+package eggwright.sheet.logger;
+
+import eggwright.sheet.problem.Problem;
+import java.util.List;
+
+/** What came of looking at a logger's file, before anything of it is kept. */
+public sealed interface Looked {
+    /**
+     * It can be read.
+     *
+     * @param header names of the columns, as in the file; letters where it names none
+     * @param headerRow the row that names them; 0 where none does
+     * @param columns what each holds
+     * @param form how times are written
+     * @param some the first rows, as they stand, to be shown before a person says yes
+     * @param notes sentences on what was taken for granted
+     */
+    record Seen(
+            String file,
+            List<String> header,
+            int headerRow,
+            LoggerColumns columns,
+            TimeForm form,
+            List<List<String>> some,
+            List<String> notes)
+            implements Looked {
+        public Seen {
+            header = List.copyOf(header);
+            some = List.copyOf(some);
+            notes = List.copyOf(notes);
+        }
+    }
+
+    /** It cannot be read without a person's word. */
+    record InDoubt(List<Problem> questions) implements Looked {
+        public InDoubt {
+            questions = List.copyOf(questions);
+        }
+    }
+}
