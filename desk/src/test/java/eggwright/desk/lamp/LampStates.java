@@ -350,7 +350,7 @@ final class LampStates {
                 WEEK.plusDays(3),
                 "Wren",
                 "desk",
-                new HabitsNoted(null, null, null, null, null, null, null, rows, null));
+                new HabitsNoted(null, null, null, null, null, null, null, rows, null, null, null));
     }
 
     static More mixed(int tray, List<Lot> lots) {
