@@ -15,10 +15,16 @@ import java.time.OffsetDateTime;
  * @param kept the entry as first noted
  * @param shown the version that counts: the entry itself or its last mend
  * @param at when it happened by the farm's clock, mends taken in; the date of an imported row stands as it was written
+ * @param instant the same, for putting in order
  */
-public record Effective(Kept kept, EntryId shown, OffsetDateTime at, Payload payload) implements Comparable<Effective> {
+public record Effective(Kept kept, EntryId shown, OffsetDateTime at, Instant instant, Payload payload)
+        implements Comparable<Effective> {
+    private static Effective of(Kept kept, EntryId shown, OffsetDateTime at, Payload payload) {
+        return new Effective(kept, shown, at, at.toInstant(), payload);
+    }
+
     static Effective unmended(Kept kept, FarmClock clock) {
-        return new Effective(
+        return of(
                 kept,
                 kept.entry().id(),
                 at(kept, corrected(kept), clock),
@@ -27,7 +33,7 @@ public record Effective(Kept kept, EntryId shown, OffsetDateTime at, Payload pay
 
     static Effective mended(Kept kept, EntryId by, Replaced mend, FarmClock clock) {
         var happened = mend.happened();
-        return new Effective(kept, by, at(kept, happened == null ? corrected(kept) : happened, clock), mend.with());
+        return of(kept, by, at(kept, happened == null ? corrected(kept) : happened, clock), mend.with());
     }
 
     private static OffsetDateTime corrected(Kept kept) {
@@ -50,17 +56,10 @@ public record Effective(Kept kept, EntryId shown, OffsetDateTime at, Payload pay
         return kept.entry().id();
     }
 
-    public Instant instant() {
-        return at.toInstant();
-    }
-
     /** By corrected happened instant, then by id. */
     @Override
     public int compareTo(Effective other) {
-        int order = Long.compare(at.toEpochSecond(), other.at.toEpochSecond());
-        if (order == 0) {
-            order = Integer.compare(at.getNano(), other.at.getNano());
-        }
+        int order = instant.compareTo(other.instant);
         return order != 0 ? order : id().compareTo(other.id());
     }
 }

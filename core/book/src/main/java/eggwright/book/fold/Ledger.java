@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /**
@@ -24,10 +25,10 @@ import java.util.function.Predicate;
  * change.
  */
 public final class Ledger {
-    private final Map<EntryId, Kept> entries = new LinkedHashMap<>();
+    private final Map<EntryId, Kept> entries;
+    private final Map<EntryId, Counts> counting;
+    private final Mends mends;
     private final Chronicle chronicle = new Chronicle();
-    private final Mends mends = new Mends(entries);
-    private final Map<EntryId, Counts> counting = new HashMap<>();
     private final Map<Part, Run> runs = new HashMap<>();
     private final SetGroups groups = new SetGroups();
     private final FoldedParts folded = new FoldedParts();
@@ -39,9 +40,20 @@ public final class Ledger {
     /** An entry that counts, and the parts that it touches. */
     private record Counts(Effective now, Set<Part> parts) {}
 
+    /** A ledger without entries. */
+    public Ledger() {
+        this(0);
+    }
+
+    private Ledger(int expected) {
+        entries = LinkedHashMap.newLinkedHashMap(expected);
+        counting = HashMap.newHashMap(expected);
+        mends = new Mends(entries);
+    }
+
     /** A ledger of these entries; an id given twice counts once. */
     public static Ledger of(Collection<Kept> entries) {
-        var ledger = new Ledger();
+        var ledger = new Ledger(entries.size());
         ledger.addAll(entries);
         return ledger;
     }
@@ -51,7 +63,7 @@ public final class Ledger {
     }
 
     public void addAll(Collection<Kept> more) {
-        var fresh = new ArrayList<EntryId>(more.size());
+        var fresh = new ArrayList<Kept>(more.size());
         var mended = Mended.NOT;
         for (var kept : more) {
             var id = kept.entry().id();
@@ -65,11 +77,14 @@ public final class Ledger {
             } else if (mends.concern(id)) {
                 mended = Mended.ANEW;
             }
-            fresh.add(id);
+            fresh.add(kept);
         }
-        apply(fresh, mended);
-        if (mended == Mended.ANEW) {
-            mendDiscrepancies = mends.discrepancies();
+        switch (mended) {
+            case NOT -> takeIn(fresh, this::take);
+            case ANEW -> {
+                takeIn(roots(fresh), kept -> apply(kept.entry().id()));
+                mendDiscrepancies = mends.discrepancies();
+            }
         }
         refold();
     }
@@ -79,33 +94,32 @@ public final class Ledger {
         ANEW
     }
 
-    private void apply(List<EntryId> fresh, Mended mended) {
-        var roots = mended == Mended.NOT ? fresh : roots(fresh);
+    /** Goes by the entries at hand: in a great book each is far away in memory, and looking it up again is felt. */
+    private void takeIn(List<Kept> roots, Consumer<Kept> taking) {
         int turns = clocks.turns();
         // What sets the farm's clock comes first, so that the rest is told by it at once.
-        for (var id : roots) {
-            if (speaksOfTheFarm(id)) {
-                apply(id);
+        for (var kept : roots) {
+            if (speaksOfTheFarm(kept)) {
+                taking.accept(kept);
             }
         }
         turns = tellAgain(turns);
-        for (var id : roots) {
-            if (!speaksOfTheFarm(id)) {
-                apply(id);
+        for (var kept : roots) {
+            if (!speaksOfTheFarm(kept)) {
+                taking.accept(kept);
             }
         }
         tellAgain(turns);
     }
 
-    private List<EntryId> roots(List<EntryId> fresh) {
+    private List<Kept> roots(List<Kept> fresh) {
         var roots = new LinkedHashSet<EntryId>();
-        fresh.forEach(id -> mends.root(id).ifPresent(roots::add));
-        return List.copyOf(roots);
+        fresh.forEach(kept -> mends.root(kept.entry().id()).ifPresent(roots::add));
+        return roots.stream().flatMap(root -> entry(root).stream()).toList();
     }
 
-    private boolean speaksOfTheFarm(EntryId id) {
-        var kept = entries.get(id);
-        return kept != null && kept.entry().payload() instanceof HabitsNoted;
+    private static boolean speaksOfTheFarm(Kept kept) {
+        return kept.entry().payload() instanceof HabitsNoted;
     }
 
     /** Where the farm's zone was noted anew, every date is told anew. */
@@ -180,19 +194,20 @@ public final class Ledger {
         return mends.root(id).map(mends::trail);
     }
 
+    /** Takes in anew what an entry says now. */
     private void apply(EntryId root) {
-        var kept = entries.get(root);
-        if (kept == null) {
-            return;
-        }
         remove(root);
-        var now = mends.effective(kept, clocks.clock()).orElse(null);
+        entry(root).ifPresent(this::take);
+    }
+
+    private void take(Kept root) {
+        var now = mends.effective(root, clocks.clock()).orElse(null);
         if (now == null) {
             return;
         }
         clocks.add(now);
         var parts = baskets.touchedBy(now);
-        counting.put(root, new Counts(now, parts));
+        counting.put(now.id(), new Counts(now, parts));
         for (var part : parts) {
             runs.computeIfAbsent(part, p -> new Run()).add(now);
         }
