@@ -11,6 +11,8 @@ import eggwright.climate.air.AirTelling;
 import eggwright.climate.air.KnownBy;
 import eggwright.climate.air.SensorCare;
 import eggwright.climate.air.Surroundings;
+import eggwright.climate.development.HatchClock;
+import eggwright.climate.development.Learnt;
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.Quantity;
 import eggwright.climate.reading.ReadingPlace;
@@ -137,5 +139,21 @@ class MachineRoomTest {
                     set::toString);
             assertTrue(set.cost().lossHighPct() > 0);
         }
+    }
+
+    @Test
+    void hatch_isSurer_afterTakeOffs_thanByTheHandbookAlone() {
+        var set = now(new NoReadings()).sets().getFirst();
+        double width =
+                set.hatch().hoursLater().high() - set.hatch().hoursLater().low();
+        var plain = HatchClock.of(
+                SpeciesProfile.of(set.species()),
+                set.startedAt(),
+                NOW.toInstant(),
+                java.util.List.of(),
+                SpeciesProfile.of(set.species()).setterTemperature().value(),
+                set.storedDays(),
+                Learnt.NOTHING);
+        assertTrue(width < plain.hoursLater().high() - plain.hoursLater().low(), set::toString);
     }
 }
