@@ -1,17 +1,16 @@
 package eggwright.forecast;
 
-import eggwright.forecast.history.StageKind;
 import eggwright.forecast.level.Counts;
+import eggwright.forecast.level.StageDraws;
 import java.util.List;
 import java.util.random.RandomGenerator;
 
 /**
  * What the waiting eggs of one species of one set still have to come through.
  *
- * @param set which of the sets that a future holds
  * @param groups eggs that have come equally far
  */
-record Ahead(int set, List<Group> groups) {
+record Ahead(List<Group> groups) {
     Ahead {
         groups = List.copyOf(groups);
     }
@@ -23,24 +22,25 @@ record Ahead(int set, List<Group> groups) {
         }
     }
 
-    /** @param logit the share expected to come through where the farm does as published ones, its pens taken in */
-    record Step(StageKind kind, double logit) {}
+    /**
+     * @param logit the share expected to come through where the farm does as published ones
+     * @param may how these eggs may do on this farm
+     */
+    record Step(double logit, StageDraws.Eggs may) {}
 
     /**
      * Saleable chicks in one future.
      *
+     * @param future which
      * @param grown how many times the eggs that wait; above 1 where some have hatched
      */
-    int chicks(Chain.Future future, double grown, RandomGenerator random) {
+    int chicks(int future, double grown, RandomGenerator random) {
         int sum = 0;
         for (var group : groups) {
             int eggs = (int) Math.round(group.eggs * grown);
             for (var step : group.steps) {
-                var draw = future.draws().get(step.kind);
-                if (draw == null) {
-                    throw new IllegalStateException("Stage " + step.kind + " was not drawn");
-                }
-                eggs = Counts.through(eggs, step.logit + draw.offset(set), draw.trayRho(), group.trays, random);
+                double logit = step.logit + step.may.offset(future);
+                eggs = Counts.through(eggs, logit, step.may.trayRho(future), group.trays, random);
             }
             sum += eggs;
         }

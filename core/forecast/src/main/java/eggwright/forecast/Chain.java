@@ -1,25 +1,25 @@
 package eggwright.forecast;
 
-import eggwright.book.name.SetName;
+import eggwright.book.name.PenName;
 import eggwright.forecast.history.FirstCurve;
 import eggwright.forecast.history.Passage;
 import eggwright.forecast.history.StageKind;
 import eggwright.forecast.level.Beforehand;
 import eggwright.forecast.level.Grid;
-import eggwright.forecast.level.LevelFilter;
 import eggwright.forecast.level.Observed;
-import eggwright.forecast.level.PenOffsets;
+import eggwright.forecast.level.Pen;
+import eggwright.forecast.level.StageDraws;
 import eggwright.trade.SeasonSlopes;
 import eggwright.trade.Species;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/** The stages of one species on one farm, learnt, and the futures of its running sets. */
+/** The stages that eggs of one species pass on one farm: what is believed of them beforehand, and what was counted. */
 final class Chain {
     /** Farms drawn to see what the published spread makes of a stage; from a fixed seed. */
     private static final int FARMS = 2000;
@@ -32,85 +32,86 @@ final class Chain {
     private final List<Passage> passages;
     private final FirstCurve curve;
     private final Habit habit;
-    private final int firstRunning;
-    private final int firstDrawn;
-    private final Map<StageKind, LevelFilter> levels = new EnumMap<>(StageKind.class);
-    private final Map<StageKind, PenOffsets> pens = new EnumMap<>(StageKind.class);
+    private final List<FirstCurve> farms;
+    private final Map<Passage, Double> weeks = new HashMap<>();
+    /** By week. */
+    private final Map<Double, FirstCurve> curves = new HashMap<>();
 
-    private Chain(Species species, List<Passage> passages, FirstCurve curve, Predicate<SetName> wanted) {
+    /** @param passages those with eggs of the species, in order of set day */
+    Chain(Species species, List<Passage> passages, FirstCurve curve) {
         this.species = species;
         this.passages = passages;
         this.curve = curve;
         this.habit = Habit.of(species, passages);
-        this.firstRunning = first(any -> true);
-        this.firstDrawn = first(wanted);
-    }
-
-    private int first(Predicate<SetName> wanted) {
-        int first = 0;
-        while (first < passages.size()
-                && (passages.get(first).waiting(species).isEmpty()
-                        || !wanted.test(passages.get(first).set()))) {
-            first++;
+        var random = new SplittableRandom(FARMS_SEED);
+        this.farms = Stream.generate(() -> curve.elsewhere(random)).limit(FARMS).toList();
+        var all = SeasonWeeks.of(passages.stream().map(Passage::setOn).toList());
+        for (int i = 0; i < passages.size(); i++) {
+            weeks.put(passages.get(i), all.get(i));
         }
-        return first;
     }
 
-    /**
-     * @param passages those with eggs of the species, in order of set day
-     * @param wanted which sets will be drawn; others are learnt from all the same
-     */
-    static Chain of(Species species, List<Passage> passages, FirstCurve curve, Predicate<SetName> wanted) {
-        var chain = new Chain(species, passages, curve, wanted);
-        if (chain.firstDrawn < passages.size()) {
-            var random = new SplittableRandom(FARMS_SEED);
-            var farms =
-                    Stream.generate(() -> curve.elsewhere(random)).limit(FARMS).toList();
-            for (var kind : StageKind.values()) {
-                if (chain.needs(kind)) {
-                    chain.learn(kind, farms);
-                }
-            }
-        }
-        return chain;
+    Species species() {
+        return species;
     }
 
-    private boolean needs(StageKind kind) {
-        boolean looked = passages.stream()
-                .skip(firstRunning)
-                .flatMap(p -> p.waiting(species).stream())
-                .anyMatch(w -> w.lookedOn() > 0);
+    /** Whether eggs that are in machines have this stage before them. */
+    boolean needs(StageKind kind) {
+        return passes(kind)
+                && passages.stream().anyMatch(p -> !p.waiting(species).isEmpty());
+    }
+
+    /** Whether eggs of the species pass this stage here. */
+    boolean passes(StageKind kind) {
         return switch (kind) {
             case SET_TO_FIRST_LOOK -> habit.looks();
             case LOOK_TO_LOOK -> !habit.laterLooks().isEmpty();
-            case LAST_LOOK_TO_CHICK -> habit.looks() || looked;
+            case LAST_LOOK_TO_CHICK ->
+                habit.looks()
+                        || passages.stream()
+                                .flatMap(p -> p.waiting(species).stream())
+                                .anyMatch(w -> w.lookedOn() > 0);
             case SET_TO_CHICK -> !habit.looks();
         };
     }
 
-    private void learn(StageKind kind, List<FirstCurve> farms) {
-        var offsets =
-                PenOffsets.of(passages.stream().map(p -> p.stage(kind, species)).toList());
-        var observed = new ArrayList<Observed>();
-        var weeks = SeasonWeeks.of(passages.stream().map(Passage::setOn).toList());
-        for (int i = 0; i < passages.size(); i++) {
-            var passage = passages.get(i);
-            var counts = new ArrayList<Observed.Count>();
-            for (var came : passage.stage(kind, species)) {
-                counts.add(new Observed.Count(
-                        came.of(),
-                        came.through(),
-                        came.trays(),
-                        curve.logit(kind, came.fromDay(), came.toDay()) + offsets.of(came.pens())));
-            }
-            observed.add(new Observed(passage.setOn(), weeks.get(i), counts));
+    boolean isIn(Passage passage) {
+        return weeks.containsKey(passage);
+    }
+
+    /** What was counted of a set at one stage, and what waits. */
+    Observed.Part part(Passage passage, StageKind kind) {
+        var counts = new ArrayList<Observed.Count>();
+        for (var came : passage.stage(kind, species)) {
+            counts.add(new Observed.Count(
+                    came.of(),
+                    came.through(),
+                    came.trays(),
+                    curve(passage).logit(kind, came.fromDay(), came.toDay()),
+                    pens(came.pens())));
         }
-        pens.put(kind, offsets);
-        levels.put(kind, LevelFilter.of(observed, firstDrawn, beforehand(kind, farms)));
+        var waiting = new HashSet<Pen>();
+        passage.waiting(species).forEach(w -> waiting.addAll(pens(w.pens()).keySet()));
+        return new Observed.Part(week(passage), counts, waiting);
+    }
+
+    private double week(Passage passage) {
+        return weeks.getOrDefault(passage, 0.0);
+    }
+
+    /** What was published, as it changes through the season. */
+    private FirstCurve curve(Passage passage) {
+        return curves.computeIfAbsent(week(passage), curve::later);
+    }
+
+    private Map<Pen, Double> pens(Map<PenName, Double> shares) {
+        var pens = new HashMap<Pen, Double>();
+        shares.forEach((name, share) -> pens.put(new Pen(species, name), share));
+        return pens;
     }
 
     /** What the published farms would do, at the days on which this farm looks. */
-    private Beforehand beforehand(StageKind kind, List<FirstCurve> farms) {
+    Beforehand beforehand(StageKind kind) {
         int from = habit.from(kind);
         int to = habit.to(kind);
         double expected = curve.logit(kind, from, to);
@@ -119,53 +120,51 @@ final class Chain {
                         .mapToDouble(farm -> farm.logit(kind, from, to) - expected)
                         .toArray(),
                 FARMS_BELL);
-        double leverage = curve.leverage(kind, from, to);
-        double slope = (curve.later(1).logit(kind, from, to) - curve.later(-1).logit(kind, from, to)) / 2;
-        return new Beforehand(level, slope, leverage * SeasonSlopes.PUBLISHED.spread(), leverage);
+        return new Beforehand(
+                level, SeasonSlopes.PUBLISHED.spread(), curve.pulls(kind, from, to), curve.likeness(kind, from, to));
     }
 
-    /** One future of this species: the offsets of all its running sets, and the scatter of trays, at every stage. */
-    Future future(SplittableRandom random) {
-        var draws = new EnumMap<StageKind, LevelFilter.Draw>(StageKind.class);
-        // Later sets are drawn first, each stage from a stream of its own: whether earlier sets are drawn changes
-        // nothing.
-        levels.forEach((kind, level) -> draws.put(kind, level.draw(random.split())));
-        return new Future(draws);
-    }
-
-    record Future(Map<StageKind, LevelFilter.Draw> draws) {}
-
-    /** The way that the waiting eggs of a set have before them. */
-    Ahead ahead(Passage passage) {
+    /**
+     * The way that the waiting eggs of a set have before them.
+     *
+     * @param set its place among the farm's
+     * @param levels of the farm, by stage
+     */
+    Ahead ahead(Passage passage, int set, Map<StageKind, StageDraws> levels) {
         var groups = new ArrayList<Ahead.Group>();
         for (var waiting : passage.waiting(species)) {
-            groups.add(new Ahead.Group(waiting.eggs(), waiting.trays(), steps(waiting)));
+            var steps = new ArrayList<Ahead.Step>();
+            for (var stretch : stretches(waiting.lookedOn())) {
+                var draws = levels.get(stretch.kind);
+                if (draws == null) {
+                    throw new IllegalStateException("Stage " + stretch.kind + " was not drawn");
+                }
+                steps.add(new Ahead.Step(
+                        curve(passage).logit(stretch.kind, stretch.fromDay, stretch.toDay),
+                        draws.eggs(set, species, pens(waiting.pens()))));
+            }
+            groups.add(new Ahead.Group(waiting.eggs(), waiting.trays(), steps));
         }
-        return new Ahead(passages.indexOf(passage) - firstDrawn, groups);
+        return new Ahead(groups);
     }
 
-    private List<Ahead.Step> steps(Passage.Waiting waiting) {
-        var steps = new ArrayList<Ahead.Step>();
-        int day = waiting.lookedOn();
+    private record Stretch(StageKind kind, int fromDay, int toDay) {}
+
+    /** The stretches before eggs that were looked at last on a day, 0 where none was. */
+    private List<Stretch> stretches(int lookedOn) {
+        var stretches = new ArrayList<Stretch>();
+        int day = lookedOn;
         if (day == 0 && habit.looks()) {
-            steps.add(step(StageKind.SET_TO_FIRST_LOOK, 0, habit.firstLook(), waiting));
+            stretches.add(new Stretch(StageKind.SET_TO_FIRST_LOOK, 0, habit.firstLook()));
             day = habit.firstLook();
         }
         for (int next : habit.laterLooks()) {
             if (next > day && day > 0) {
-                steps.add(step(StageKind.LOOK_TO_LOOK, day, next, waiting));
+                stretches.add(new Stretch(StageKind.LOOK_TO_LOOK, day, next));
                 day = next;
             }
         }
-        steps.add(step(day > 0 ? StageKind.LAST_LOOK_TO_CHICK : StageKind.SET_TO_CHICK, day, 0, waiting));
-        return steps;
-    }
-
-    private Ahead.Step step(StageKind kind, int fromDay, int toDay, Passage.Waiting waiting) {
-        var offsets = pens.get(kind);
-        if (offsets == null) {
-            throw new IllegalStateException("Stage " + kind + " was not learnt");
-        }
-        return new Ahead.Step(kind, curve.logit(kind, fromDay, toDay) + offsets.of(waiting.pens()));
+        stretches.add(new Stretch(day > 0 ? StageKind.LAST_LOOK_TO_CHICK : StageKind.SET_TO_CHICK, day, 0));
+        return stretches;
     }
 }

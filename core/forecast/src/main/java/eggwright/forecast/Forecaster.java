@@ -55,7 +55,7 @@ public final class Forecaster {
 
     private static Forecast of(
             List<Passage> passages, Function<Species, SpeciesProfile> profiles, Predicate<SetName> wanted) {
-        var futures = Futures.of(passages, profiles, wanted);
+        var futures = Futures.of(passages, profiles);
         var sets = new ArrayList<SetForecast>();
         var weeks = new TreeMap<LocalDate, Map<Species, Week>>();
         var total = new int[DRAWS];

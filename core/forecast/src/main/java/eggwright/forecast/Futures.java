@@ -1,20 +1,24 @@
 package eggwright.forecast;
 
-import eggwright.book.name.SetName;
 import eggwright.forecast.history.FirstCurve;
 import eggwright.forecast.history.Passage;
+import eggwright.forecast.history.StageKind;
+import eggwright.forecast.level.Beforehand;
+import eggwright.forecast.level.Observed;
+import eggwright.forecast.level.StageDraws;
+import eggwright.forecast.level.StageLevels;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.function.Predicate;
 
 /**
  * So many futures of a farm: in each, every set of every species has its own luck, and sets of one time share theirs.
@@ -26,18 +30,20 @@ final class Futures {
     /** How often a future is drawn again that contradicts chicks already pulled. */
     private static final int TRIES = 50;
 
-    private final Map<Species, Farm> farms;
+    private final List<Passage> passages;
+    private final List<Chain> chains;
+    private final Map<StageKind, StageDraws> levels = new EnumMap<>(StageKind.class);
 
-    private Futures(Map<Species, Farm> farms) {
-        this.farms = farms;
+    private Futures(List<Passage> passages, List<Chain> chains) {
+        this.passages = passages;
+        this.chains = chains;
     }
 
-    private record Farm(Chain chain, List<Chain.Future> futures) {}
+    /** One species of a set: its way ahead, and what is drawn. */
+    private record Part(Ahead ahead, int[] drawn) {}
 
-    /** One species of a set: its way ahead in each future, and what is drawn. */
-    private record Part(Ahead ahead, List<Chain.Future> futures, int[] drawn) {}
-
-    static Futures of(List<Passage> passages, Function<Species, SpeciesProfile> profiles, Predicate<SetName> wanted) {
+    /** @param passages in order of set day */
+    static Futures of(List<Passage> passages, Function<Species, SpeciesProfile> profiles) {
         var bySpecies = new TreeMap<Species, List<Passage>>();
         for (var passage : passages) {
             passage.allSpecies()
@@ -45,28 +51,53 @@ final class Futures {
                             .computeIfAbsent(s, any -> new ArrayList<>())
                             .add(passage));
         }
-        var farms = new TreeMap<Species, Farm>();
-        bySpecies.forEach((species, mine) -> {
-            var chain = Chain.of(species, mine, FirstCurve.of(profiles.apply(species)), wanted);
-            var random = new SplittableRandom(SEED + species.word().hashCode());
-            var drawn = new ArrayList<Chain.Future>();
-            for (int i = 0; i < Forecaster.DRAWS; i++) {
-                drawn.add(chain.future(random));
+        var chains = new ArrayList<Chain>();
+        bySpecies.forEach(
+                (species, mine) -> chains.add(new Chain(species, mine, FirstCurve.of(profiles.apply(species)))));
+        var futures = new Futures(passages, chains);
+        int first = 0;
+        while (first < passages.size() && passages.get(first).waiting().isEmpty()) {
+            first++;
+        }
+        for (var kind : StageKind.values()) {
+            if (chains.stream().anyMatch(chain -> chain.needs(kind))) {
+                futures.levels.put(
+                        kind,
+                        futures.learn(kind)
+                                .draw(
+                                        Forecaster.DRAWS,
+                                        first,
+                                        SEED + kind.word().hashCode()));
             }
-            farms.put(species, new Farm(chain, drawn));
-        });
-        return new Futures(farms);
+        }
+        return futures;
+    }
+
+    private StageLevels learn(StageKind kind) {
+        var passing = chains.stream().filter(chain -> chain.passes(kind)).toList();
+        var observed = new ArrayList<Observed>();
+        for (var passage : passages) {
+            var parts = new EnumMap<Species, Observed.Part>(Species.class);
+            passing.stream()
+                    .filter(chain -> chain.isIn(passage))
+                    .forEach(chain -> parts.put(chain.species(), chain.part(passage, kind)));
+            observed.add(new Observed(passage.setOn(), parts));
+        }
+        var beforehand = new TreeMap<Species, Beforehand>();
+        passing.forEach(chain -> beforehand.put(chain.species(), chain.beforehand(kind)));
+        return StageLevels.of(observed, beforehand);
     }
 
     /** By species, a count of saleable chicks for each future; those of earlier pulls inside. */
     Map<Species, int[]> draw(Passage passage) {
         var random = new SplittableRandom(SEED + passage.set().text().hashCode());
         var parts = new TreeMap<Species, Part>();
-        farms.forEach((species, farm) -> {
-            if (!passage.waiting(species).isEmpty()) {
-                parts.put(species, new Part(farm.chain.ahead(passage), farm.futures, new int[Forecaster.DRAWS]));
+        int set = passages.indexOf(passage);
+        for (var chain : chains) {
+            if (!passage.waiting(chain.species()).isEmpty()) {
+                parts.put(chain.species(), new Part(chain.ahead(passage, set, levels), new int[Forecaster.DRAWS]));
             }
-        });
+        }
         int in = passage.waiting().stream().mapToInt(Passage.Waiting::eggs).sum();
         int before = passage.chicksSoFar();
         if (parts.isEmpty()) {
@@ -96,7 +127,7 @@ final class Futures {
     private static int draw(Collection<Part> parts, int i, double grown, SplittableRandom random) {
         int all = 0;
         for (var part : parts) {
-            part.drawn[i] = part.ahead.chicks(part.futures.get(i), grown, random);
+            part.drawn[i] = part.ahead.chicks(i, grown, random);
             all += part.drawn[i];
         }
         return all;

@@ -14,6 +14,7 @@ import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -107,8 +108,8 @@ class CalibrationTest {
             int trays) {
         static World drawn(SplittableRandom random) {
             var published = FirstCurve.of(PHEASANT);
-            double look = published.leverage(StageKind.SET_TO_FIRST_LOOK, 0, 8);
-            double chick = published.leverage(StageKind.LAST_LOOK_TO_CHICK, 8, 0);
+            double look = norm(published.pulls(StageKind.SET_TO_FIRST_LOOK, 0, 8));
+            double chick = norm(published.pulls(StageKind.LAST_LOOK_TO_CHICK, 8, 0));
             return new World(
                     random,
                     published.elsewhere(random),
@@ -119,6 +120,11 @@ class CalibrationTest {
                     -0.05 * Math.log(1 - random.nextDouble()),
                     -0.05 * Math.log(1 - random.nextDouble()),
                     3 + random.nextInt(8));
+        }
+
+        /** How far a stage moves where each of its losses moves by one, independent. */
+        private static double norm(double[] pulls) {
+            return Math.sqrt(Arrays.stream(pulls).map(x -> x * x).sum());
         }
 
         private static double slope(FirstCurve curve, StageKind kind, int fromDay, int toDay) {

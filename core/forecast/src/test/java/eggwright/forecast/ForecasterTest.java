@@ -69,6 +69,19 @@ class ForecasterTest {
         assertEquals(648, forecast.sets().getFirst().eggsIn());
     }
 
+    /** Both lie in one machine in one week: where one does well the other is likelier to, and the whole is less sure. */
+    @Test
+    void setOfTwoSpecies_isLessSureThanItsSpeciesApart() {
+        var forecast = Forecaster.of(
+                List.of(finished(0, 3200), waiting(1, Map.of(Species.PHEASANT, 270, Species.CHUKAR, 270))),
+                SpeciesProfile::of);
+        double apart = forecast.weeks().stream()
+                .mapToDouble(week -> week.chicks().variance())
+                .sum();
+        assertEquals(2, forecast.weeks().size());
+        assertTrue(forecast.total().variance() > 1.02 * apart, forecast.total().variance() + " against " + apart);
+    }
+
     /** A species' forecast with its range does not hang on the hour: the same book, the same answer. */
     @Test
     void sameBook_givesTheSameAnswer() {

@@ -43,6 +43,12 @@ public final class TruthDeck {
     /** Normal, logits a week: how fast pens part. */
     private static final double PEN_DRIFT = 0.05;
 
+    /**
+     * A day: the trade's dates end with the window of a species, and some 3 % of chukar would hatch after the pull on that
+     * morning, which no published loss counts.
+     */
+    private static final int NOTHING_LATE_HOURS = 24;
+
     private TruthDeck() {}
 
     /**
@@ -118,7 +124,8 @@ public final class TruthDeck {
                 .with(new TakeOffTruth(
                         Draw.oneOf(random, List.of(TakeOffTruth.CountedBy.values())),
                         Draw.between(random, 1, 3),
-                        Draw.oneOf(random, List.of(0.0, 60.0, 100.0))))
+                        Draw.oneOf(random, List.of(0.0, 60.0, 100.0)),
+                        NOTHING_LATE_HOURS))
                 .with(new NotebookTruth(0, 0, 0, 0, 5, 1, 0.5));
     }
 

@@ -228,7 +228,7 @@ class CandlersTest {
         var lamp = new LampTruth(List.of(8, 14), LampTruth.AtTransfer.NOT_LOOKED_AT, 12, 0, 3, 0, 0, 0, 1, 100);
         var truth = Truth.PLAIN
                 .with(lamp)
-                .with(new TakeOffTruth(TakeOffTruth.CountedBy.LOAD, 2, 100))
+                .with(new TakeOffTruth(TakeOffTruth.CountedBy.LOAD, 2, 100, 0))
                 .with(new NotebookTruth(0, 0, 0, 0, 0, 0, 0));
         var season = Season.of(truth, seed, LocalDate.of(2027, 3, 22));
         var ledger = Ledger.of(season.entries());

@@ -19,6 +19,9 @@ public final class FirstCurve {
     private static final int CLEARS_SHOW = 5;
 
     private static final int LOSSES = 9;
+    /** The first of them change through a season and from set to set. */
+    private static final int CHANGING = 4;
+
     private static final double SMALL = 0.01;
 
     private final Shares shares;
@@ -111,18 +114,38 @@ public final class FirstCurve {
         return moved(logits);
     }
 
-    /** How far a stage moves, in logits, where each loss moves by one, independent: the root of the summed squares. */
-    public double leverage(StageKind kind, int fromDay, int toDay) {
-        double squares = 0;
-        for (int i = 0; i < LOSSES; i++) {
+    /**
+     * How far a stage moves, in logits, where one of the losses moves by one that change through a season and from set to set:
+     * infertile, early, middle and late dead, in this order. What is cracked, contaminated, culled and lost at the hatch is
+     * taken as even: nothing was published of its changes.
+     */
+    public double[] pulls(StageKind kind, int fromDay, int toDay) {
+        var pulls = new double[CHANGING];
+        for (int i = 0; i < CHANGING; i++) {
             var logits = new double[LOSSES];
             logits[i] = SMALL;
             double up = moved(logits).logit(kind, fromDay, toDay);
             logits[i] = -SMALL;
             double down = moved(logits).logit(kind, fromDay, toDay);
-            squares += Math.pow((up - down) / (2 * SMALL), 2);
+            pulls[i] = (up - down) / (2 * SMALL);
         }
-        return Math.sqrt(squares);
+        return pulls;
+    }
+
+    /**
+     * How alike the eggs of a tray are at a stage, 0 to 1, where they are wholly alike in each of those losses: the variance
+     * that beta-distributed losses of trays give to the stage, as a share of the greatest it could have.
+     */
+    public double likeness(StageKind kind, int fromDay, int toDay) {
+        double through = through(kind, fromDay, toDay);
+        var losses = new double[] {shares.infertile, shares.early, shares.mid, shares.late};
+        var pulls = pulls(kind, fromDay, toDay);
+        double sum = 0;
+        for (int i = 0; i < CHANGING; i++) {
+            double scatter = losses[i] * (1 - losses[i]);
+            sum += scatter > 0 ? pulls[i] * pulls[i] / scatter : 0;
+        }
+        return Math.min(1, through * (1 - through) * sum);
     }
 
     private FirstCurve moved(double[] logits) {

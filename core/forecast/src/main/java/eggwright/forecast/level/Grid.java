@@ -39,6 +39,18 @@ public final class Grid {
         return smooth;
     }
 
+    /** The nearest offset that is at least so many points from the ends. */
+    static double inside(double offset, int points) {
+        return Math.clamp(offset, LOWEST + points * STEP, -LOWEST - points * STEP);
+    }
+
+    /** What a table by grid point says of an offset between points; beyond an end as at the end. */
+    static double between(double[] table, double offset) {
+        double place = Math.clamp((offset - LOWEST) / STEP, 0, POINTS - 1);
+        int below = Math.min(POINTS - 2, (int) place);
+        return table[below] + (place - below) * (table[below + 1] - table[below]);
+    }
+
     static double normalise(double[] density) {
         double total = 0;
         for (double d : density) {

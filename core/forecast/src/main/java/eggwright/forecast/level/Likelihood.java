@@ -7,39 +7,17 @@ import org.hipparchus.special.Gamma;
 final class Likelihood {
     private static final int MANY = 150;
 
-    /** So little that it changes nothing, and more than nothing: sets that contradict each other are still weighed. */
-    private static final double NEVER = 1e-200;
-
     private Likelihood() {}
 
-    /** By grid point, scaled so that the greatest is 1, the log of the scale kept. */
-    record Row(double[] scaled, double logScale) {}
-
     /** The log of how likely the counts are, by guess of tray scatter and grid point. */
-    static double[][] logs(List<Observed.Count> counts, List<Scatter.Guess> trays) {
-        var logs = new double[trays.size()][Grid.POINTS];
-        for (int t = 0; t < trays.size(); t++) {
+    static double[][] logs(List<Observed.Count> counts, double... trays) {
+        var logs = new double[trays.length][Grid.POINTS];
+        for (int t = 0; t < trays.length; t++) {
             for (var count : counts) {
-                add(logs[t], count, trays.get(t).value());
+                add(logs[t], count, trays[t]);
             }
         }
         return logs;
-    }
-
-    /** As if every offset were higher by {@code shift} logits; beyond the ends of the grid as at the ends. */
-    static Row shifted(double[] logs, double shift) {
-        var moved = new double[Grid.POINTS];
-        double greatest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < Grid.POINTS; i++) {
-            double place = Math.clamp(i + shift / Grid.STEP, 0, Grid.POINTS - 1.0);
-            int below = Math.min(Grid.POINTS - 2, (int) place);
-            moved[i] = logs[below] + (place - below) * (logs[below + 1] - logs[below]);
-            greatest = Math.max(greatest, moved[i]);
-        }
-        for (int i = 0; i < Grid.POINTS; i++) {
-            moved[i] = Math.max(NEVER, Math.exp(moved[i] - greatest));
-        }
-        return new Row(moved, greatest);
     }
 
     private static void add(double[] logs, Observed.Count count, double tray) {
@@ -55,6 +33,13 @@ final class Likelihood {
                     ? logRising(p * size, x) + logRising((1 - p) * size, n - x) - all
                     : x * Math.log(p) + (n - x) * Math.log1p(-p);
         }
+    }
+
+    /** How sharply a count says where its offset lies, on average: Fisher's information of a logit. */
+    static double information(Observed.Count count, double tray, double offset) {
+        double rho = together(tray, count.of(), count.trays());
+        double p = share(count.expectedLogit() + offset);
+        return count.of() * p * (1 - p) / (1 + (count.of() - 1) * rho);
     }
 
     /**
@@ -87,9 +72,5 @@ final class Likelihood {
 
     static double share(double logit) {
         return Math.min(1 - 1e-9, Math.max(1e-9, 1 / (1 + Math.exp(-logit))));
-    }
-
-    static double logit(double share) {
-        return Math.log(share / (1 - share));
     }
 }

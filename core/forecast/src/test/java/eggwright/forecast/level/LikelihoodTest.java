@@ -4,11 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import org.hipparchus.special.Gamma;
 import org.junit.jupiter.api.Test;
 
 class LikelihoodTest {
-    private static final List<Scatter.Guess> TRAY = List.of(new Scatter.Guess(0.001, 1));
+    private static final double TRAY = 0.001;
 
     /** Against Hipparchus' log-gamma. */
     @Test
@@ -23,23 +24,12 @@ class LikelihoodTest {
 
     @Test
     void counts_areLikeliest_whereTheirShareIs() {
-        var logs = Likelihood.logs(List.of(new Observed.Count(54, 44, 1, 1.2)), TRAY);
-        var row = Likelihood.shifted(logs[0], 0);
+        var logs = Likelihood.logs(List.of(new Observed.Count(54, 44, 1, 1.2, Map.of())), TRAY)[0];
         int best = 0;
         for (int i = 0; i < Grid.POINTS; i++) {
-            best = row.scaled()[i] > row.scaled()[best] ? i : best;
+            best = logs[i] > logs[best] ? i : best;
         }
         assertEquals(Math.log(44.0 / 10), 1.2 + Grid.at(best), Grid.STEP);
-    }
-
-    @Test
-    void shift_byWholeSteps_movesTheRow() {
-        var logs = Likelihood.logs(List.of(new Observed.Count(54, 44, 1, 1.2)), TRAY);
-        var still = Likelihood.shifted(logs[0], 0);
-        var moved = Likelihood.shifted(logs[0], 3 * Grid.STEP);
-        for (int i = 0; i + 3 < Grid.POINTS; i++) {
-            assertEquals(still.scaled()[i + 3], moved.scaled()[i], 1e-9);
-        }
     }
 
     @Test

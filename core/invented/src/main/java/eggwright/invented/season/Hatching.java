@@ -46,7 +46,8 @@ final class Hatching {
                     species,
                     groups(batch, loads),
                     farm.at(dates.takeOff().toLocalDate(), LAST_PULL)
-                            .plusMinutes(3L * batch.species().indexOf(species)));
+                            .plusMinutes(3L * batch.species().indexOf(species))
+                            .plusHours(farm.truth.takeOff().lastPullHoursLater()));
         }
     }
 

@@ -6,8 +6,9 @@ package eggwright.invented.truth;
  * @param countedBy what is counted together
  * @param pulls 1 to 3
  * @param brokenOutPct of those counted together, how often what is left is opened
+ * @param lastPullHoursLater by how much the last pull is put off beyond the morning of the day that the species' dates name
  */
-public record TakeOffTruth(CountedBy countedBy, int pulls, double brokenOutPct) {
+public record TakeOffTruth(CountedBy countedBy, int pulls, double brokenOutPct, int lastPullHoursLater) {
     /** What is counted together. */
     public enum CountedBy {
         LOAD,
@@ -17,10 +18,11 @@ public record TakeOffTruth(CountedBy countedBy, int pulls, double brokenOutPct) 
         SET
     }
 
-    public static final TakeOffTruth PLAIN = new TakeOffTruth(CountedBy.LOAD, 2, 75);
+    public static final TakeOffTruth PLAIN = new TakeOffTruth(CountedBy.LOAD, 2, 75, 0);
 
     public TakeOffTruth {
         Within.range("pulls", pulls, 1, 3);
         Within.pct("broken_out_pct", brokenOutPct);
+        Within.range("last_pull_hours_later", lastPullHoursLater, 0, 72);
     }
 }

@@ -62,7 +62,7 @@ class SeasonTest {
         var truth = Truth.PLAIN
                 .with(new LampTruth(List.of(8, 14), AtTransfer.LOOKED_AT, 0, 0, 0, 0, 0, 0, 1, 100))
                 .with(new TakeOffTruth(
-                        List.of(CountedBy.LOAD, CountedBy.BASKET, CountedBy.SET).get((int) seed % 3), 2, 100))
+                        List.of(CountedBy.LOAD, CountedBy.BASKET, CountedBy.SET).get((int) seed % 3), 2, 100, 0))
                 .with(new NotebookTruth(0, 0, 5, 30, 4, 2, 1));
         var season = Season.of(truth, seed, MARCH);
         var picture = Ledger.of(season.entries()).picture();
