@@ -24,8 +24,9 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
- * The farm's own take-offs, beside what the clock had said of each set: those that are over and of one species, or nearly. Counts that were
- * taken for a basket of several sets are left out, for nobody knows whose chicks they were.
+ * The farm's own take-offs, beside what the clock had said of each set: those that are over. Counts by tray are of the tray's species; counts
+ * of a whole set count where nearly all of it is of one. Counts that were taken for a basket of several sets are left out,
+ * for nobody knows whose chicks they were.
  */
 final class PastHatches {
     /** The latest so many: older ones say less of the machine as it is, and cost time. */
@@ -48,37 +49,38 @@ final class PastHatches {
     List<HatchSeen> of(Collection<SetPicture> sets) {
         var seen = new ArrayList<HatchSeen>();
         var latest = sets.stream()
-                .filter(set -> set.takenOffAt() != null
-                        && !set.isRunning()
-                        && set.species().size() == 1)
+                .filter(set -> set.takenOffAt() != null && !set.isRunning())
                 .sorted(Comparator.comparing((SetPicture s) -> s.startedAt().toInstant())
                         .reversed())
                 .limit(MOST)
                 .toList();
         for (var set : latest) {
-            one(set).ifPresent(seen::add);
+            pulls(set).forEach((species, pulls) -> {
+                if (pulls.stream().mapToInt(PullSeen::chicks).sum() > 0) {
+                    seen.add(seen(set, species, pulls));
+                }
+            });
         }
         return seen;
     }
 
-    private Optional<HatchSeen> one(SetPicture set) {
-        var pulls = new ArrayList<PullSeen>();
+    /** Chicks counted by tray are of the tray's species; those counted for the whole set, of the species of nearly all. */
+    private static Map<Species, List<PullSeen>> pulls(SetPicture set) {
+        var mostly = mostly(set);
+        var pulls = new TreeMap<Species, List<PullSeen>>();
         for (var pull : set.pulls()) {
-            if (pull.what().counted().set() == null) {
-                return Optional.empty();
-            }
-            pulls.add(new PullSeen(
-                    pull.at().toInstant(), pull.what().saleable() + pull.what().culled()));
+            var counted = pull.what().counted();
+            var tray = counted.tray();
+            var species = tray == null
+                    ? counted.set() == null ? Optional.<Species>empty() : mostly
+                    : set.load(tray).map(Party::species);
+            species.ifPresent(one -> pulls.computeIfAbsent(one, s -> new ArrayList<>())
+                    .add(new PullSeen(
+                            pull.at().toInstant(),
+                            pull.what().saleable() + pull.what().culled())));
         }
-        pulls.sort(Comparator.comparing(PullSeen::at));
-        if (pulls.isEmpty() || pulls.stream().mapToInt(PullSeen::chicks).sum() == 0) {
-            return Optional.empty();
-        }
-        var species = mostly(set);
-        if (species.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(seen(set, species.get(), pulls));
+        pulls.values().forEach(each -> each.sort(Comparator.comparing(PullSeen::at)));
+        return pulls;
     }
 
     /** The species of nearly all its eggs; empty where two share it, for their chicks come at different hours. */

@@ -106,9 +106,11 @@ class MachineRoomTest {
         for (int i = 0; i < cool.sets().size(); i++) {
             double later = cool.sets().get(i).hatch().hoursLater().likely()
                     - plain.sets().get(i).hatch().hoursLater().likely();
-            // A degree and more below the set-point: over an hour for each day.
+            // A degree and more below the set-point: over an hour for each day, of which the farm's earlier sets, that
+            // hatched
+            // as usual under the same sensor, take a part back.
             assertTrue(
-                    later > cool.sets().get(i).day(),
+                    later > 0.5 * cool.sets().get(i).day(),
                     later + " h on day " + cool.sets().get(i).day());
         }
     }
@@ -154,6 +156,7 @@ class MachineRoomTest {
                 SpeciesProfile.of(set.species()).setterTemperature().value(),
                 set.storedDays(),
                 Learnt.NOTHING);
-        assertTrue(width < plain.hoursLater().high() - plain.hoursLater().low(), set::toString);
+        double bare = plain.hoursLater().high() - plain.hoursLater().low();
+        assertTrue(width < bare - 4, width + " h, by the handbook " + bare);
     }
 }
