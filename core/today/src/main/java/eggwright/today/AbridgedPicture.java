@@ -105,6 +105,7 @@ public record AbridgedPicture(Instant from, Picture picture) {
                 set.setOn(),
                 mapped(set.loads(), isOver ? AbridgedPicture::over : AbridgedPicture::open),
                 List.of(),
+                List.of(),
                 takenOff,
                 isOver ? NO_ACCOUNT : account(set.account(), looks));
     }

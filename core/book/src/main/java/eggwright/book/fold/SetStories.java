@@ -1,5 +1,6 @@
 package eggwright.book.fold;
 
+import eggwright.book.entry.TakenOff;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.SetName;
 import eggwright.book.name.TrayName;
@@ -7,10 +8,12 @@ import eggwright.book.picture.EggAccount;
 import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadPicture;
 import eggwright.book.picture.LoadRef;
+import eggwright.book.picture.PullTaken;
 import eggwright.book.picture.SecondLooks;
 import eggwright.book.picture.SetPicture;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 final class SetStories {
     private final Map<SetName, OffsetDateTime> startedAt = new HashMap<>();
     private final Map<SetName, Set<EntryId>> mentions = new HashMap<>();
+    private final Map<SetName, List<PullTaken>> pulls = new HashMap<>();
     private final Map<SetName, OffsetDateTime> lastPulls = new HashMap<>();
 
     /** The earliest setting is day 0. */
@@ -45,6 +49,10 @@ final class SetStories {
 
     void mention(SetName set, Effective entry) {
         mentions.computeIfAbsent(set, s -> new LinkedHashSet<>()).add(entry.id());
+    }
+
+    void pull(SetName set, Effective entry, TakenOff it) {
+        pulls.computeIfAbsent(set, s -> new ArrayList<>()).add(new PullTaken(entry.at(), it));
     }
 
     void lastPull(SetName set, Effective entry) {
@@ -69,6 +77,7 @@ final class SetStories {
                             set.getValue().toLocalDate(),
                             mine,
                             List.copyOf(mentions.getOrDefault(set.getKey(), Set.of())),
+                            pulls.getOrDefault(set.getKey(), List.of()),
                             running ? null : lastPulls.get(set.getKey()),
                             account));
         }

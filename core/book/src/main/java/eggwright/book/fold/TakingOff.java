@@ -26,6 +26,7 @@ final class TakingOff {
         if (named.isEmpty()) {
             return;
         }
+        named.stream().map(l -> l.ref.set()).distinct().forEach(set -> stories.pull(set, entry, it));
         var about = it.counted();
         int day = Loads.day(named.getFirst(), entry);
         int held = pools.most(pools.in(it.counted()));

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param startedAt when it went into the heat, with the offset of the place
  * @param setOn local date of day 0
  * @param story the entries that speak of it, in order
+ * @param pulls in time order
  * @param takenOffAt when the last pull was made; absent where chicks may still come
  * @param account the egg account that holds its eggs; shared by sets whose eggs were pooled
  */
@@ -28,11 +29,13 @@ public record SetPicture(
         LocalDate setOn,
         SortedMap<TrayName, LoadPicture> loads,
         List<EntryId> story,
+        List<PullTaken> pulls,
         @Nullable OffsetDateTime takenOffAt,
         EggAccount account) {
     public SetPicture {
         loads = java.util.Collections.unmodifiableSortedMap(new java.util.TreeMap<>(loads));
         story = List.copyOf(story);
+        pulls = List.copyOf(pulls);
     }
 
     public Optional<LoadPicture> load(TrayName tray) {

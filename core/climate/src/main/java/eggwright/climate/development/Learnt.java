@@ -14,7 +14,8 @@ public record Learnt(double hours, double deviationHours, int sets) {
      * Of a farm that has hatched nothing yet: as the handbook says, give or take half a day. Ours: handbooks' periods of one
      * species differ by about that.
      */
-    public static final Learnt NOTHING = new Learnt(0, LearntOffsets.FARM_HOURS, 0);
+    public static final Learnt NOTHING =
+            new Learnt(0, Math.hypot(LearntOffsets.FARM_HOURS, LearntOffsets.MACHINE_HOURS), 0);
 
     public Learnt {
         OutOfRange.check("Hours later than the clock", hours, -240, 240, "hours");

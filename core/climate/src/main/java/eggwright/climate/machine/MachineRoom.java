@@ -11,7 +11,9 @@ import eggwright.climate.air.KnownBy;
 import eggwright.climate.air.SetPoint;
 import eggwright.climate.air.Surroundings;
 import eggwright.climate.development.HatchClock;
+import eggwright.climate.development.HatchSeen;
 import eggwright.climate.development.Learnt;
+import eggwright.climate.development.LearntOffsets;
 import eggwright.climate.development.Warmth;
 import eggwright.climate.machine.MachineAir.Stage;
 import eggwright.climate.weight.Advising;
@@ -30,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Puts a machine's sets, its air and its weighings together. */
 public final class MachineRoom {
@@ -41,6 +44,8 @@ public final class MachineRoom {
     private final Function<Species, SpeciesProfile> profiles;
     private final Instant now;
     private final Map<Species, FarmPast> past = new EnumMap<>(Species.class);
+    /** Read when first asked for. */
+    private @Nullable List<HatchSeen> hatches;
 
     /** @param profiles the trade's, with the farm's own figures laid over them */
     public MachineRoom(
@@ -122,7 +127,7 @@ public final class MachineRoom {
                 stored,
                 start,
                 start.plusMillis(Math.round(HatchClock.middleDays(profile) * MILLIS_PER_DAY)),
-                HatchClock.of(profile, start, now, eggs, airNow.air().temperature(), stored, Learnt.NOTHING),
+                HatchClock.of(profile, start, now, eggs, airNow.air().temperature(), stored, learnt(party)),
                 LossReckoning.of(
                         party.set().name(),
                         party.species(),
@@ -134,6 +139,33 @@ public final class MachineRoom {
                 airNow.warmth(),
                 history.stream().filter(h -> h.warmth() != KnownBy.SET_POINT).count(),
                 history.size());
+    }
+
+    /** Eggs that are in the hatcher go by it; others by the only one that has hatched any, or by the farm. */
+    private Learnt learnt(Party party) {
+        var seen = hatches();
+        var byMachine = LearntOffsets.of(seen);
+        var own = party.isInSetter()
+                ? ""
+                : PastHatches.hatcher(party.loads().getFirst())
+                        .map(MachineName::text)
+                        .orElse("");
+        var learnt = byMachine.get(own);
+        if (learnt != null) {
+            return learnt;
+        }
+        return byMachine.size() == 1 && own.isEmpty()
+                ? byMachine.values().iterator().next()
+                : LearntOffsets.ofAnother(seen);
+    }
+
+    private List<HatchSeen> hatches() {
+        var known = hatches;
+        if (known == null) {
+            known = new PastHatches(air, profiles, now).of(picture.sets().values());
+            hatches = known;
+        }
+        return known;
     }
 
     /** What earlier sets of the species tell. A set that is still on its way to the band tells nothing of itself here. */
