@@ -2,7 +2,6 @@ package eggwright.desk.machine;
 
 import eggwright.climate.machine.SetInside;
 import eggwright.climate.weight.Advising;
-import eggwright.climate.weight.MachineAdvice;
 import eggwright.climate.weight.Oddity;
 import eggwright.climate.weight.SetAdvice;
 import eggwright.desk.part.TableShown;
@@ -32,6 +31,7 @@ final class AdviceReasons {
         this.days = Days.in(words.language());
     }
 
+    /** Of a set that was weighed. A guess is not held against a band: that would set a table against a habit. */
     String of(SetInside set, SetAdvice advice) {
         var said = new ArrayList<String>();
         said.add(words.say(
@@ -41,20 +41,25 @@ final class AdviceReasons {
                 set.day(),
                 losses.say(advice.loss().now()),
                 losses.restsOn(advice.loss())));
-        if (Losses.isWeighed(advice.loss())) {
-            said.add(words.say(
-                    "why.lands",
-                    losses.say(advice.projected()),
-                    days.day(advice.until().atZone(zone)),
-                    losses.band(advice.aim())));
-            said.add(asks(advice));
-        } else {
-            // A guess is not held against a band: that would set a table against a habit.
-            said.add(words.say("why.weigh"));
-        }
+        said.add(words.say(
+                "why.lands",
+                losses.say(advice.projected()),
+                days.day(advice.until().atZone(zone)),
+                losses.band(advice.aim())));
+        said.add(asks(advice));
         for (var oddity : advice.loss().oddities()) {
             said.add(oddity(oddity));
         }
+        return String.join(" ", said);
+    }
+
+    /** Of those that were not weighed, together; what was left aside of them is told too. */
+    String ofUnweighed(List<SetInside> sets) {
+        var said = new ArrayList<String>();
+        said.add(words.say(
+                "why.unweighed",
+                String.join("; ", sets.stream().map(losses::name).toList())));
+        sets.forEach(set -> set.loss().oddities().forEach(odd -> said.add(oddity(odd))));
         return String.join(" ", said);
     }
 
@@ -83,30 +88,38 @@ final class AdviceReasons {
                 days.stamp(oddity.at().atZone(zone)));
     }
 
-    /** What each set gets of the one humidity. */
-    TableShown table(MachineAdvice together, Function<SetAdvice, SetInside> inside) {
+    /**
+     * What each set gets of the one humidity.
+     *
+     * @param turnedPct what they will have lost where the dial is turned; empty where it is left
+     */
+    TableShown table(List<SetAdvice> sets, List<Double> turnedPct, Function<SetAdvice, SetInside> inside) {
         var rows = new ArrayList<List<Cell>>();
-        var finals = together.compromise().orElseThrow().lossesPct();
-        for (int i = 0; i < together.sets().size(); i++) {
-            var advice = together.sets().get(i);
+        for (int i = 0; i < sets.size(); i++) {
+            var advice = sets.get(i);
             var set = inside.apply(advice);
-            rows.add(List.of(
-                    Cell.of(set.set().text()),
+            double asItIs = advice.projected().pct();
+            var row = new ArrayList<>(List.of(
+                    Cell.of(words.say(
+                            "set.kind", set.set().text(), set.species().word())),
                     Cell.of(set.day()),
                     Cell.of(losses.range(advice.aim())),
-                    Cell.of(losses.number(advice.projected().pct()) + "\u00a0%"),
-                    Cell.of(losses.number(finals.get(i)) + "\u00a0%"),
-                    Cell.of(off(finals.get(i), advice))));
+                    Cell.of(losses.number(asItIs) + "\u00a0%")));
+            if (turnedPct.isEmpty()) {
+                row.add(Cell.of(off(asItIs, advice)));
+            } else {
+                row.add(Cell.of(losses.number(turnedPct.get(i)) + "\u00a0%"));
+                row.add(Cell.of(off(turnedPct.get(i), advice)));
+            }
+            rows.add(row);
         }
-        return new TableShown(
-                List.of(
-                        words.say("head.set"),
-                        words.say("head.day"),
-                        words.say("head.band"),
-                        words.say("head.asItIs"),
-                        words.say("head.together"),
-                        words.say("head.costs")),
-                rows);
+        var heads = new ArrayList<>(List.of(
+                words.say("head.set"), words.say("head.day"), words.say("head.band"), words.say("head.asItIs")));
+        if (!turnedPct.isEmpty()) {
+            heads.add(words.say("head.together"));
+        }
+        heads.add(words.say("head.costs"));
+        return new TableShown(heads, rows);
     }
 
     private String off(double loss, SetAdvice advice) {

@@ -6,11 +6,11 @@ import eggwright.climate.air.Surroundings;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.SetInside;
 import eggwright.climate.weight.Advising;
-import eggwright.climate.weight.MachineAdvice;
 import eggwright.climate.weight.SetAdvice;
 import eggwright.climate.weight.SetAdvice.Step;
 import eggwright.desk.machine.OneMachinePage.Advice;
 import eggwright.desk.words.Words;
+import eggwright.egg.air.MoistAir;
 import eggwright.egg.loss.HumidityAdvice;
 import eggwright.units.Humidity;
 import eggwright.units.Temperature;
@@ -52,7 +52,7 @@ final class AdviceWords {
                     : alone(words.say("advice.past"), List.of(words.say("advice.past.then")));
         }
         var weighed = all.stream().filter(s -> s.step() != Step.WEIGH_FIRST).toList();
-        var why = all.stream().map(one -> reasons.of(inside(one), one)).toList();
+        var why = why(all);
         if (weighed.isEmpty()) {
             return new Advice(
                     words.say("advice.weighFirst"),
@@ -60,12 +60,31 @@ final class AdviceWords {
                     why,
                     Optional.empty());
         }
-        var together = weighed.size() == 1 ? Optional.<MachineAdvice>empty() : Optional.of(together(weighed));
+        var turn = turn(weighed);
         return new Advice(
-                headline(weighed, together),
-                then(weighed, together, all.size() - weighed.size()),
+                turn.map(this::turned).orElseGet(this::left),
+                then(weighed, turn),
                 why,
-                together.map(t -> reasons.table(t, this::inside)));
+                weighed.size() == 1
+                        ? Optional.empty()
+                        : Optional.of(
+                                reasons.table(weighed, turn.map(Turn::lossesPct).orElse(List.of()), this::inside)));
+    }
+
+    private List<String> why(List<SetAdvice> all) {
+        var why = new ArrayList<String>();
+        var unweighed = new ArrayList<SetInside>();
+        for (var one : all) {
+            if (one.step() == Step.WEIGH_FIRST) {
+                unweighed.add(inside(one));
+            } else {
+                why.add(reasons.of(inside(one), one));
+            }
+        }
+        if (!unweighed.isEmpty()) {
+            why.add(reasons.ofUnweighed(unweighed));
+        }
+        return why;
     }
 
     private static Advice alone(String headline, List<String> then) {
@@ -79,84 +98,77 @@ final class AdviceWords {
                 .orElseThrow();
     }
 
+    /**
+     * Where to turn the dial to.
+     *
+     * @param lossesPct what each weighed set will have lost then; empty where there is only one
+     */
+    private record Turn(Humidity humidity, Temperature wetBulb, List<Double> lossesPct) {}
+
+    /** Empty where it is to be left as it stands. */
+    private Optional<Turn> turn(List<SetAdvice> weighed) {
+        if (weighed.stream().allMatch(s -> s.step() == Step.STAY)) {
+            return Optional.empty();
+        }
+        var turn = weighed.size() == 1
+                ? Optional.of(
+                        new Turn(weighed.getFirst().run(), weighed.getFirst().wetBulb(), List.of()))
+                : together(weighed);
+        return turn.filter(t -> Math.abs(t.humidity().pct() - air().humidity().pct()) >= SAME_POINTS);
+    }
+
     /** One humidity for those that were weighed. */
-    private MachineAdvice together(List<SetAdvice> weighed) {
-        var air = now.air().air();
-        return Advising.of(
+    private Optional<Turn> together(List<SetAdvice> weighed) {
+        var advice = Advising.of(
                 weighed.stream()
                         .map(s -> new Advising.InMachine(
                                 s.loss(), s.aim(), s.until(), inside(s).eggs()))
                         .toList(),
-                new SetPoint(air.temperature(), air.humidity()),
+                new SetPoint(air().temperature(), air().humidity()),
                 surroundings,
                 Advising.LIMITS,
                 at);
+        return advice.compromise()
+                .flatMap(c ->
+                        Optional.ofNullable(advice.wetBulb()).map(wet -> new Turn(c.humidity(), wet, c.lossesPct())));
     }
 
-    /** Where the dial should stand. */
-    private record Dial(Humidity humidity, Temperature wetBulb) {}
-
-    private static Dial dial(List<SetAdvice> weighed, Optional<MachineAdvice> together) {
-        return together.flatMap(AdviceWords::dial)
-                .orElseGet(() ->
-                        new Dial(weighed.getFirst().run(), weighed.getFirst().wetBulb()));
+    private MoistAir air() {
+        return now.air().air();
     }
 
-    private static Optional<Dial> dial(MachineAdvice together) {
-        return together.compromise()
-                .flatMap(c -> Optional.ofNullable(together.wetBulb()).map(wet -> new Dial(c.humidity(), wet)));
+    private String wetBulb() {
+        return degrees.say(air().wetBulb(surroundings.ventilation()));
     }
 
-    private boolean isLeft(List<SetAdvice> weighed, Dial dial) {
-        return weighed.stream().allMatch(s -> s.step() == Step.STAY)
-                || Math.abs(dial.humidity().pct() - now.air().air().humidity().pct()) < SAME_POINTS;
-    }
-
-    private String headline(List<SetAdvice> weighed, Optional<MachineAdvice> together) {
-        var dial = dial(weighed, together);
-        if (isLeft(weighed, dial)) {
-            return words.say(
-                    "advice.leave",
-                    degrees.say(air(now.air().air().humidity())),
-                    points(now.air().air().humidity().pct()));
-        }
+    private String turned(Turn turn) {
         return words.say(
                 "advice.turn",
-                degrees.say(dial.wetBulb()),
-                points(dial.humidity().pct()));
+                degrees.say(turn.wetBulb()),
+                points(turn.humidity().pct()));
     }
 
-    private Temperature air(Humidity humidity) {
-        return eggwright.egg.air.MoistAir.of(now.air().air().temperature(), humidity, surroundings.barometer())
-                .wetBulb(surroundings.ventilation());
+    private String left() {
+        return words.say("advice.leave", wetBulb(), points(air().humidity().pct()));
     }
 
-    private List<String> then(List<SetAdvice> weighed, Optional<MachineAdvice> together, int unweighed) {
+    private List<String> then(List<SetAdvice> weighed, Optional<Turn> turn) {
         var then = new ArrayList<String>();
-        var dial = dial(weighed, together);
-        boolean isLeft = isLeft(weighed, dial);
-        if (isLeft) {
+        var many = weighed.size() == 1 ? ".one" : ".many";
+        if (turn.isPresent()) {
             then.add(words.say(
-                    weighed.stream().allMatch(s -> s.step() == Step.STAY)
-                            ? weighed.size() == 1 ? "then.landsAsItIs" : "then.allLandAsTheyAre"
-                            : "then.isNear"));
+                    "then.standsAt", wetBulb(), points(air().humidity().pct()), degrees.say(air().temperature())));
+        } else if (weighed.stream().allMatch(s -> s.step() == Step.STAY)) {
+            then.add(words.say("then.landsAsItIs" + many));
         } else {
-            then.add(words.say(
-                    "then.standsAt",
-                    degrees.say(air(now.air().air().humidity())),
-                    points(now.air().air().humidity().pct()),
-                    degrees.say(now.air().air().temperature())));
+            then.add(words.say("then.isNear" + many));
         }
         if (weighed.stream().anyMatch(s -> s.step() == Step.HALF_WAY)) {
-            then.add(words.say(weighed.size() == 1 ? "then.halfWay" : "then.halfWaySome"));
+            then.add(words.say("then.halfWay" + many));
         }
         weighed.stream().filter(s -> s.step() == Step.OUT_OF_REACH).forEach(s -> then.add(outOfReach(s)));
-        if (unweighed > 0) {
-            then.add(words.say("then.unweighed", unweighed));
-        }
         if (now.air().wetness() == KnownBy.SET_POINT) {
-            then.add(words.say(
-                    "then.nobodyRead", points(now.air().air().humidity().pct())));
+            then.add(words.say("then.nobodyRead", points(air().humidity().pct())));
         }
         return then;
     }

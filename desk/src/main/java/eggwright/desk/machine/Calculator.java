@@ -52,7 +52,7 @@ final class Calculator {
         var fields = new ArrayList<Field>();
         for (var name : FIELDS) {
             var value = name.equals(ALTITUDE) && asked.one(ALTITUDE).isEmpty()
-                    ? altitude.map(Altitude::toString).orElse("")
+                    ? altitude.map(Heights::typed).orElse("")
                     : asked.text(name);
             fields.add(new Field(
                     name,

@@ -4,7 +4,6 @@ import eggwright.climate.machine.SetInside;
 import eggwright.climate.weight.Aim;
 import eggwright.climate.weight.Estimate;
 import eggwright.climate.weight.SetLoss;
-import eggwright.climate.weight.Shells;
 import eggwright.desk.words.Words;
 
 /** Words a loss of weight: always with its range, and whom it rests on. */
@@ -27,10 +26,6 @@ final class Losses {
             case EARLIER_SETS -> words.say("loss.earlierSets");
             case PUBLISHED -> words.say("loss.published");
         };
-    }
-
-    static boolean isWeighed(SetLoss loss) {
-        return loss.shells().from() == Shells.From.WEIGHED;
     }
 
     /** The band and whose it is. */

@@ -67,7 +67,7 @@ final class NowWords {
                 figures,
                 altitude == null
                         ? words.say("now.seaLevel", Long.toString(pressure))
-                        : words.say("now.altitude", altitude.toString(), Long.toString(pressure)),
+                        : words.say("now.altitude", Heights.say(altitude), Long.toString(pressure)),
                 altitude == null && May.RUN.lets(visit.visitor())
                         ? Optional.of(new Link("/notes/farm-habits", words.say("now.setAltitude")))
                         : Optional.empty());

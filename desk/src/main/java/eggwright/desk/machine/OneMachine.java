@@ -1,6 +1,5 @@
 package eggwright.desk.machine;
 
-import eggwright.book.entry.MachineKind;
 import eggwright.book.name.MachineName;
 import eggwright.book.picture.MachinePicture;
 import eggwright.book.picture.Picture;
@@ -19,7 +18,6 @@ import eggwright.desk.picture.ClimateChart.Guide;
 import eggwright.desk.who.May;
 import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
-import eggwright.today.schedule.FarmProfiles;
 import eggwright.trade.caution.Cautions;
 import eggwright.trade.caution.Place;
 import java.time.Instant;
@@ -92,11 +90,12 @@ final class OneMachine {
         var machine = picture.machine(now.machine());
         var first = first(sensors, machine);
         var window = asked.since(first);
-        var told = sensors.stream()
+        // Side by side: each sensor's readings are gone through by themselves.
+        var told = sensors.parallelStream()
                 .map(s -> Told.of(rooms.readings(), s.channel(), s.extent(), window, zone))
                 .toList();
         var charts = new Charts(window, zone, degrees, words)
-                .of(told, machine, Rooms.surroundings(picture.farm().habits()), aims(now, machine));
+                .of(told, machine, Rooms.surroundings(picture.farm().habits()), aims(now));
         var care = new CareWords(zone, words);
         var path = MachinePaths.of(now.machine());
         var days = Days.in(words.language());
@@ -142,23 +141,22 @@ final class OneMachine {
         return turns;
     }
 
-    /** What the species with most eggs is run at; of the hatcher where this is one. Nothing while it is empty. */
-    private Charts.Aims aims(MachineNow now, Optional<MachinePicture> machine) {
+    /**
+     * The usual temperature of the species with most eggs, and the humidity that lands what was weighed in its band. No published
+     * humidity is drawn: it would be held against a habit that works.
+     */
+    private Charts.Aims aims(MachineNow now) {
         var most = now.sets().stream().max(Comparator.comparingInt(SetInside::eggs));
         if (most.isEmpty()) {
             return new Charts.Aims(Optional.empty(), List.of());
         }
-        var profile = FarmProfiles.of(picture.farm()).of(most.get().species());
-        boolean hatches = machine.map(MachinePicture::does)
-                .map(does -> does == MachineKind.HATCHER)
-                .orElse(now.advice().sets().isEmpty());
         double celsius = now.setPoint().temperature().celsius();
-        var range = hatches
-                ? profile.hatcherHumidity().value()
-                : profile.setterHumidity().value();
         var species = most.get().species().word();
         return new Charts.Aims(
                 Optional.of(new Guide(celsius, celsius, words.say("guide.temperature", species))),
-                List.of(new Guide(range.low().pct(), range.high().pct(), words.say("guide.humidity", species))));
+                new LandingBand(now, Rooms.surroundings(picture.farm().habits()), at)
+                        .humidities().stream()
+                                .map(band -> new Guide(band.low(), band.high(), words.say("guide.humidity")))
+                                .toList());
     }
 }

@@ -39,7 +39,11 @@ final class WetBulbTables implements Pages {
     }
 
     /** Dry bulbs across, wet bulbs down. */
-    private record Range(List<Double> dry, double fromWet, double toWet, double step) {}
+    private record Range(List<Double> dry, double fromWet, double toWet, double step) {
+        boolean isWhole() {
+            return step == Math.rint(step);
+        }
+    }
 
     @Override
     public void addTo(Routes routes) {
@@ -59,7 +63,7 @@ final class WetBulbTables implements Pages {
                 new WetBulbTablePage(
                         altitude == null
                                 ? words.say("now.seaLevel", pressure)
-                                : words.say("now.altitude", altitude.toString(), pressure),
+                                : words.say("now.altitude", Heights.say(altitude), pressure),
                         MachinePaths.ALL,
                         List.of(
                                 table(
@@ -86,10 +90,18 @@ final class WetBulbTables implements Pages {
                     .map(dry -> humidity(dry, wet, degrees, surroundings))
                     .toList();
             if (humidities.stream().anyMatch(h -> !h.isEmpty())) {
-                rows.add(new Row(degrees.number(wet), humidities));
+                rows.add(new Row(number(wet, range.isWhole(), degrees), humidities));
             }
         }
-        return new Table(title, range.dry().stream().map(degrees::number).toList(), rows);
+        boolean isWhole = range.dry().stream().allMatch(dry -> dry == Math.rint(dry));
+        return new Table(
+                title,
+                range.dry().stream().map(dry -> number(dry, isWhole, degrees)).toList(),
+                rows);
+    }
+
+    private static String number(double value, boolean isWhole, Degrees degrees) {
+        return isWhole ? Long.toString(Math.round(value)) : degrees.number(value);
     }
 
     private static String humidity(double dry, double wet, Degrees degrees, Surroundings surroundings) {

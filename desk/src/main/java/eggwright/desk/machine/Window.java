@@ -53,12 +53,7 @@ record Window(Span span, Instant from, Instant to, Instant now) {
         return 100.0 * from.until(at, ChronoUnit.MILLIS) / from.until(to, ChronoUnit.MILLIS);
     }
 
-    /** The question of the address that shows this. */
-    String asked() {
-        return asked(span, to);
-    }
-
-    /** The same stretch, one length earlier; it keeps a little of what was seen. */
+    /** The address of the same length of time further back; a quarter of what was seen stays. */
     String earlier() {
         return asked(span, to.minus(step()));
     }

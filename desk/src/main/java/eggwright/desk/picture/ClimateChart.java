@@ -33,6 +33,10 @@ public record ClimateChart(
     private static final int PLOT_PX = 200;
     private static final int FOOT_PX = 6;
     private static final double MANY_MARKS = 40;
+    /** A label at the very edge would meet its neighbour, or the edge of a phone. */
+    private static final double LABEL_FROM_PCT = 6;
+
+    private static final double LABEL_TO_PCT = 94;
 
     /**
      * Values in even steps.
@@ -129,9 +133,8 @@ public record ClimateChart(
         }
         for (var tick : ticks) {
             svg.line(tick.pct(), bottom, tick.pct(), bottom + 5.0, "axis");
-            if (!tick.label().isEmpty()) {
-                var style = tick.pct() > 92 ? "soft end" : tick.pct() < 6 ? "soft" : "soft mid";
-                svg.text(tick.pct(), bottom + 20.0, 0, style, tick.label());
+            if (!tick.label().isEmpty() && tick.pct() >= LABEL_FROM_PCT && tick.pct() <= LABEL_TO_PCT) {
+                svg.text(tick.pct(), bottom + 20.0, 0, "soft mid", tick.label());
             }
         }
         silences.forEach(s ->

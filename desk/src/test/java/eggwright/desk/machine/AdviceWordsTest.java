@@ -1,35 +1,16 @@
 package eggwright.desk.machine;
 
+import static eggwright.desk.machine.SetterNow.set;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import eggwright.book.name.MachineName;
-import eggwright.book.name.SetName;
-import eggwright.climate.air.AirHour;
 import eggwright.climate.air.KnownBy;
-import eggwright.climate.air.SetPoint;
-import eggwright.climate.air.Surroundings;
-import eggwright.climate.development.HatchExpected;
-import eggwright.climate.development.Span;
-import eggwright.climate.development.When;
-import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.SetInside;
-import eggwright.climate.weight.Advising;
-import eggwright.climate.weight.Aim;
-import eggwright.climate.weight.Estimate;
-import eggwright.climate.weight.SetLoss;
 import eggwright.climate.weight.Shells;
 import eggwright.desk.machine.OneMachinePage.Advice;
 import eggwright.desk.words.Words;
-import eggwright.egg.air.MoistAir;
-import eggwright.egg.air.Ventilation;
-import eggwright.trade.Species;
-import eggwright.units.Humidity;
-import eggwright.units.Pressure;
 import eggwright.units.Temperature;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -37,62 +18,12 @@ import org.junit.jupiter.api.Test;
 
 /** What is said of the dial. The pheasant’s band is 11 to 12 % by transfer on day 21. */
 final class AdviceWordsTest {
-    private static final Instant NOW = Instant.parse("2027-05-12T17:00:00Z");
-    private static final ZoneId ZONE = ZoneId.of("America/Chicago");
-    private static final Temperature HEAT = Temperature.ofFahrenheit(99.5);
-    private static final Surroundings SEA = new Surroundings(Pressure.SEA_LEVEL, Ventilation.ASPIRATED);
-    /** Of such shells eggs lose a little under 0.6 % a day at 52 %. */
-    private static final double SHARE = 0.0019;
-
-    private static SetInside set(String name, int day, double lostPct, Shells.From from) {
-        var loss = new SetLoss(
-                new SetName(name),
-                Species.PHEASANT,
-                from == Shells.From.WEIGHED ? 54 : 0,
-                List.of(),
-                new Shells(SHARE, SHARE / 20, from),
-                new Estimate(lostPct, lostPct - 0.4, lostPct + 0.4),
-                List.of());
-        var then = new When(NOW, NOW.plusSeconds(3600), NOW.plusSeconds(7200));
-        var hatch = new HatchExpected(then, then, then, then, new Span(0, 1, 2), new Span(0.1, 0.2, 0.3));
-        var start = NOW.minus(Duration.ofDays(day));
-        return new SetInside(
-                new SetName(name),
-                Species.PHEASANT,
-                day,
-                54,
-                3,
-                start,
-                NOW,
-                hatch,
-                loss,
-                KnownBy.READINGS,
-                day * 24L,
-                day * 24L);
-    }
-
     private static Advice advice(KnownBy wetness, SetInside... sets) {
-        var air = MoistAir.of(HEAT, new Humidity(52), Pressure.SEA_LEVEL);
-        var inside = List.of(sets);
-        var advice = Advising.of(
-                inside.stream()
-                        .map(s -> new Advising.InMachine(
-                                s.loss(),
-                                Aim.ofTrade(Species.PHEASANT),
-                                s.startedAt().plus(Duration.ofDays(21)),
-                                s.eggs()))
-                        .toList(),
-                new SetPoint(HEAT, new Humidity(52)),
-                SEA,
-                Advising.LIMITS,
-                NOW);
-        var hour = new AirHour(NOW.minusSeconds(3600), NOW, air, KnownBy.READINGS, wetness);
-        var now = new MachineNow(new MachineName("Setter"), hour, new SetPoint(HEAT, new Humidity(52)), inside, advice);
         return new AdviceWords(
-                        now,
-                        SEA,
-                        NOW,
-                        ZONE,
+                        SetterNow.of(52, wetness, List.of(sets)),
+                        SetterNow.SEA,
+                        SetterNow.NOW,
+                        ZoneId.of("America/Chicago"),
                         new Degrees(Temperature.Scale.FAHRENHEIT, Locale.ENGLISH),
                         Words.beside(AdviceWords.class, Locale.ENGLISH))
                 .advice();
@@ -151,12 +82,23 @@ final class AdviceWordsTest {
                 set("27-5", 8, 5.4, Shells.From.WEIGHED),
                 set("27-6", 1, 0.2, Shells.From.PUBLISHED));
 
+        assertTrue(advice.headline().startsWith("Turn the wet bulb to "), advice.headline());
         var table = advice.together().orElseThrow();
         assertEquals(
-                List.of("27-4", "27-5"),
+                List.of("27-4, pheasant", "27-5, pheasant"),
                 table.rows().stream().map(r -> r.getFirst().text()).toList());
-        assertTrue(advice.then().contains("One set was not weighed twice and is left out of this."), advice.toString());
+        assertTrue(advice.why().getLast().contains("without a voice here: 27-6, pheasant, day 1."), advice.toString());
         assertEquals(3, advice.why().size());
+    }
+
+    @Test
+    void severalSets_thatAllLand_leaveTheDial_andTheTableSaysNothingOfTurning() {
+        var advice = advice(set("27-4", 15, 8.0, Shells.From.WEIGHED), set("27-5", 12, 6.2, Shells.From.WEIGHED));
+
+        assertTrue(advice.headline().startsWith("Leave the wet bulb at 83."), advice.headline());
+        assertEquals(
+                List.of("Set", "Day", "Band", "As it is", "What it costs"),
+                advice.together().orElseThrow().heads());
     }
 
     @Test

@@ -60,4 +60,22 @@ final class MachineBrowserTest {
             BrowserStation.mustFit(page, "machine-looked-back");
         });
     }
+
+    /** The air of ISO 2533 at 1,500 m is 845.6 hPa. */
+    @Test
+    void keeper_notesTheAltitude_andAllIsReckonedForIt() {
+        try (var high = DemoDesk.open(new NoReadings())) {
+            BrowserStation.with(Screen.PHONE, ColorScheme.LIGHT, page -> {
+                BrowserStation.go(page, high.address().resolve("/machines/Setter"));
+                page.getByText("Note the altitude").click();
+                page.locator("#f-altitude").fill("1500m");
+                page.locator("button.main").click();
+                BrowserStation.go(page, high.address().resolve("/machines/Setter"));
+                assertTrue(page.locator("main").textContent().contains("1500 m above the sea, as noted: 846 hPa"));
+                assertEquals("1500m", page.locator("#c-altitude").inputValue());
+                BrowserStation.go(page, high.address().resolve("/machines/wet-bulb-table"));
+                assertTrue(page.locator("main").textContent().contains("846 hPa"));
+            });
+        }
+    }
 }
