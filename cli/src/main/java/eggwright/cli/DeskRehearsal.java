@@ -16,7 +16,16 @@ import java.util.List;
 /** Opens the demo, turns its pages as a browser would, and leaves with the desk still open. */
 final class DeskRehearsal {
     private static final List<String> PAGES = List.of(
-            "/", "/sets", "/egg-room", "/pens", "/machines", "/book", "/settings", "/notes", "/notes/eggs-gathered");
+            "/",
+            "/sets",
+            "/egg-room",
+            "/pens",
+            "/machines",
+            "/machines/Setter",
+            "/book",
+            "/settings",
+            "/notes",
+            "/notes/eggs-gathered");
 
     private DeskRehearsal() {}
 

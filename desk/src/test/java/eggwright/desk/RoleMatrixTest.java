@@ -43,6 +43,8 @@ final class RoleMatrixTest {
             GET  /egg-room                       | /egg-room                        | M O H L -
             GET  /pens                           | /pens                            | M O H L -
             GET  /machines                       | /machines                        | M O H L -
+            GET  /machines/{machine}             | /machines/Setter                 | M O H L -
+            GET  /machines/wet-bulb-table        | /machines/wet-bulb-table         | M O H L -
             GET  /book                           | /book                            | M O H L -
             GET  /book/{id}                      | /book/$DESKS                     | M O H L -
             GET  /settings                       | /settings                        | M O H L -

@@ -77,12 +77,14 @@ final class ServeCommands {
         try {
             var folder = Files.createTempDirectory("eggwright-demo");
             try {
-                var season = DemoSeason.of(Instant.now(), ZoneId.systemDefault());
+                var now = Instant.now();
+                var season = DemoSeason.of(now, ZoneId.systemDefault());
                 var data = DataFolder.at(folder);
                 try (var store = data.write(season.farm())) {
                     if (store.bringIn(season.entries()) instanceof EntryStore.Batch.NoneKept(var why)) {
                         throw new IllegalStateException("The invented season was not kept: " + why.getFirst());
                     }
+                    DemoReadings.bringIn(store.readings(), now);
                     return open(
                             command,
                             data,
@@ -140,6 +142,7 @@ final class ServeCommands {
         var setup = FarmDesk.setup(
                 store,
                 store.people(),
+                store.readings(),
                 EntryCodec::write,
                 EntryCodec::version,
                 InstantSource.system(),

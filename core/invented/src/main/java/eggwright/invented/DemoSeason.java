@@ -11,6 +11,7 @@ import eggwright.invented.truth.Truth;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /**
@@ -24,6 +25,9 @@ public final class DemoSeason {
     public static final long SEED = 11;
 
     private static final int SETS_SO_FAR = 7;
+    /** The loggers were hung in with the first set. */
+    private static final int DAYS_READ = 7 * SETS_SO_FAR - 5;
+
     private static final LocalTime LAST_NOTED = LocalTime.NOON;
 
     private DemoSeason() {}
@@ -45,6 +49,13 @@ public final class DemoSeason {
         var from = lastSet.minusWeeks(SETS_SO_FAR - 1).minusDays(frame.firstSetDay());
         var noon = today.atTime(LAST_NOTED).atZone(zone).toInstant();
         return Season.of(truth(frame, zone), seed, from).until(now.isBefore(noon) ? now : noon);
+    }
+
+    /** What the loggers in its machines wrote until now. */
+    public static void readings(Instant now, InventedAir.Logger logger) {
+        for (var machine : Truth.PLAIN.machines()) {
+            InventedAir.write(machine, SEED, now.minus(DAYS_READ, ChronoUnit.DAYS), now, logger);
+        }
     }
 
     /** The plain farm, with something to find: a cock that fails in one pen, and a section that is too dry. */

@@ -6,6 +6,7 @@ import eggwright.book.entry.Payload;
 import eggwright.book.picture.Picture;
 import eggwright.book.store.BuyerStore;
 import eggwright.book.store.EntryStore;
+import eggwright.climate.reading.ReadingStore;
 import eggwright.desk.Reach;
 import eggwright.desk.Setup;
 import eggwright.desk.candler.CandlerPages;
@@ -19,6 +20,7 @@ import eggwright.desk.ledger.DoubtWords;
 import eggwright.desk.link.LinkPages;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
+import eggwright.desk.machine.NoReadings;
 import eggwright.desk.note.NotePages;
 import eggwright.desk.people.PeoplePages;
 import eggwright.desk.rate.RateBook;
@@ -60,14 +62,33 @@ public final class FarmDesk {
             RandomGenerator random,
             ZoneId here,
             int port) {
+        return setup(store, buyers, writer, versions, clock, random, here, port, alone(clock, random));
+    }
+
+    /** On this machine only, with nobody watching. */
+    public static Company alone(InstantSource clock, RandomGenerator random) {
         var nobody = new Devices(new DevicesInMemory(), clock, random);
-        var company = new Company(nobody, new Reach.ThisMachine(), picture -> {});
-        return setup(store, buyers, writer, versions, clock, random, here, port, company);
+        return new Company(nobody, new Reach.ThisMachine(), picture -> {});
+    }
+
+    /** A desk of a farm without sensors. */
+    public static Setup setup(
+            EntryStore store,
+            BuyerStore buyers,
+            Function<Entry, String> writer,
+            ToIntFunction<Payload> versions,
+            InstantSource clock,
+            RandomGenerator random,
+            ZoneId here,
+            int port,
+            Company company) {
+        return setup(store, buyers, new NoReadings(), writer, versions, clock, random, here, port, company);
     }
 
     /**
      * @param store the open book; stays open as long as the desk
      * @param buyers names behind buyer numbers, of the same book
+     * @param readings of the farm's sensors; stays open as long as the desk
      * @param writer entries as they are written
      * @param versions the version in which a payload is written
      * @param here this machine's time zone; noted as the farm's where the book holds none, since without it every hour on
@@ -77,6 +98,7 @@ public final class FarmDesk {
     public static Setup setup(
             EntryStore store,
             BuyerStore buyers,
+            ReadingStore readings,
             Function<Entry, String> writer,
             ToIntFunction<Payload> versions,
             InstantSource clock,
@@ -110,7 +132,7 @@ public final class FarmDesk {
                         new SettingPages(book),
                         new NotePages(book, buyers, doubts::say),
                         new PeoplePages(book, buyers),
-                        new MachinePages(book),
+                        new MachinePages(book, readings),
                         new BookPages(book),
                         new LampPages(book, LANGUAGE),
                         new LinkPages(book, company.reach()),

@@ -10,6 +10,7 @@ import eggwright.desk.farm.LedgerPage.Link;
 import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.ledger.EntryWords;
 import eggwright.desk.live.LiveBook;
+import eggwright.desk.machine.MachinePaths;
 import eggwright.desk.picture.AccountBar;
 import eggwright.desk.rate.Accounts;
 import eggwright.desk.rate.DeathRows;
@@ -104,7 +105,7 @@ final class OneSet {
             loads.add(List.of(
                     new Cell(tray, "/notes/looked" + asked + "&tray=" + Shown.encoded(tray)),
                     Cell.of(load.parcels().stream().map(OneSet::pen).distinct().collect(Collectors.joining(", "))),
-                    Cell.of(where(load)),
+                    where(load),
                     Cell.of(load.eggsSet()),
                     Cell.of(now == null ? words.say("together") : now)));
         }
@@ -120,11 +121,16 @@ final class OneSet {
                 loads);
     }
 
-    private static String where(LoadPicture load) {
+    private static Cell where(LoadPicture load) {
         return load.place()
-                .map(p -> (p.machine() == null ? "" : p.machine().text())
-                        + (p.section() == null ? "" : ", " + p.section().text()))
-                .orElse("");
+                .map(p -> {
+                    var machine = p.machine();
+                    var section = p.section() == null ? "" : ", " + p.section().text();
+                    return machine == null
+                            ? Cell.of(section)
+                            : new Cell(machine.text() + section, MachinePaths.of(machine));
+                })
+                .orElse(Cell.of(""));
     }
 
     private static String pen(Parcel parcel) {

@@ -6,6 +6,7 @@ import eggwright.book.picture.LoadPhase;
 import eggwright.book.picture.LoadPicture;
 import eggwright.book.picture.MachinePicture;
 import eggwright.book.picture.Picture;
+import eggwright.climate.reading.ReadingStore;
 import eggwright.desk.Answer;
 import eggwright.desk.Pages;
 import eggwright.desk.Routes;
@@ -14,8 +15,7 @@ import eggwright.desk.live.LiveBook;
 import eggwright.desk.who.May;
 import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
+import eggwright.units.OutOfRange;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -25,19 +25,38 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** The machines. */
+/** The machines: all of them, each by itself, and the table for the wall. */
 public final class MachinePages implements Pages {
     private static final int READINGS_SHOWN = 6;
 
     private final LiveBook book;
+    private final Rooms rooms;
 
-    public MachinePages(LiveBook book) {
+    public MachinePages(LiveBook book, ReadingStore readings) {
         this.book = book;
+        this.rooms = new Rooms(readings);
     }
 
     @Override
     public void addTo(Routes routes) {
-        routes.read("/machines", May.READ, this::all);
+        routes.read(MachinePaths.ALL, May.READ, this::all);
+        // Before the machines by name, of which none is found that is called like it.
+        new WetBulbTables(book, rooms).addTo(routes);
+        routes.read(MachinePaths.ALL + "/{machine}", May.READ, this::one);
+    }
+
+    private Answer one(Visit visit) {
+        var words = Words.beside(MachinePages.class, visit.language());
+        var notThere = Answer.notThere(words.say("named", visit.at("machine")));
+        MachineName machine;
+        try {
+            machine = new MachineName(visit.at("machine"));
+        } catch (OutOfRange notAName) {
+            return notThere;
+        }
+        return rooms.knows(book.picture(), machine)
+                ? Answer.page("machine/one.jte", new OneMachine(book, rooms, visit).page(machine))
+                : notThere;
     }
 
     private Answer all(Visit visit) {
@@ -75,9 +94,10 @@ public final class MachinePages implements Pages {
             var section = load.place().map(p -> p.section()).map(s -> s.text()).orElse("");
             bySection.computeIfAbsent(section, s -> new ArrayList<>()).add(load(load, today, words));
         }
-        var name = URLEncoder.encode(machine.machine().text(), StandardCharsets.UTF_8);
+        var name = MachinePaths.encoded(machine.machine().text());
         return new MachinesPage.Machine(
                 machine.machine().text(),
+                MachinePaths.of(machine.machine()),
                 Optional.ofNullable(machine.does())
                         .map(d -> words.say("does." + d.name().toLowerCase(Locale.ROOT)))
                         .filter(kind -> !kind.equalsIgnoreCase(machine.machine().text()))
@@ -120,7 +140,7 @@ public final class MachinePages implements Pages {
     private static MachinesPage.Load load(LoadPicture load, LocalDate today, Words words) {
         var eggs = load.eggsNow();
         return new MachinesPage.Load(
-                "/sets/" + URLEncoder.encode(load.ref().set().text(), StandardCharsets.UTF_8),
+                "/sets/" + MachinePaths.encoded(load.ref().set().text()),
                 load.ref().set().text(),
                 load.ref().tray().text(),
                 eggs == null ? words.say("countedTogether") : Integer.toString(eggs),

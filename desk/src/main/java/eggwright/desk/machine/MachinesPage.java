@@ -16,6 +16,7 @@ public record MachinesPage(List<Machine> machines, List<Load> unplaced) {
     /**
      * One machine.
      *
+     * @param path of its own page
      * @param kind what it does
      * @param state out of use, how full, when it was cleaned: short sentences
      * @param sections its shelves, in the farm's order; loads with no shelf come under an empty name
@@ -23,6 +24,7 @@ public record MachinesPage(List<Machine> machines, List<Load> unplaced) {
      */
     public record Machine(
             String name,
+            String path,
             String kind,
             List<String> state,
             List<Section> sections,

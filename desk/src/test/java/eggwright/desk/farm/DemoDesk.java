@@ -1,9 +1,17 @@
 package eggwright.desk.farm;
 
 import eggwright.book.fold.Ledger;
+import eggwright.book.name.MachineName;
 import eggwright.book.picture.Picture;
 import eggwright.book.store.Offered;
+import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.Quantity;
+import eggwright.climate.reading.ReadingPlace;
+import eggwright.climate.reading.ReadingStore;
+import eggwright.climate.reading.ReadingUnit;
+import eggwright.climate.reading.SensorName;
 import eggwright.desk.Desk;
+import eggwright.desk.machine.MemoryReadings;
 import eggwright.invented.DemoSeason;
 import eggwright.testkit.contracts.MemoryBuyerStore;
 import eggwright.testkit.contracts.MemoryEntryStore;
@@ -21,6 +29,11 @@ public final class DemoDesk {
     private DemoDesk() {}
 
     public static Desk open() {
+        return open(readings());
+    }
+
+    /** The same farm with other readings, or none. */
+    public static Desk open(ReadingStore readings) {
         var season = DemoSeason.of(NOON, ZONE);
         var store = new MemoryEntryStore(season.farm());
         for (var kept : season.entries()) {
@@ -30,12 +43,31 @@ public final class DemoDesk {
         return Desk.open(FarmDesk.setup(
                 store,
                 new MemoryBuyerStore(),
+                readings,
                 EntryCodec::write,
                 EntryCodec::version,
                 InstantSource.fixed(NOON),
                 new SplittableRandom(1),
                 ZONE,
-                0));
+                0,
+                FarmDesk.alone(InstantSource.fixed(NOON), new SplittableRandom(2))));
+    }
+
+    /** What the loggers in its machines wrote until noon. */
+    private static ReadingStore readings() {
+        var readings = new MemoryReadings();
+        try (var load = readings.load()) {
+            DemoSeason.readings(NOON, (machine, at, fahrenheit, humidity) -> {
+                var place = new ReadingPlace.InMachine(new MachineName(machine));
+                load.add(
+                        new Channel(place, SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.FAHRENHEIT),
+                        at,
+                        fahrenheit);
+                load.add(new Channel(place, SensorName.ONLY, Quantity.HUMIDITY, ReadingUnit.PERCENT), at, humidity);
+            });
+            load.keep();
+        }
+        return readings;
     }
 
     public static Picture picture() {

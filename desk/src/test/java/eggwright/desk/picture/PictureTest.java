@@ -158,4 +158,21 @@ final class PictureTest {
         assertThrows(
                 IllegalArgumentException.class, () -> new Numbers(List.of("fate", "eggs"), List.of(List.of("clear"))));
     }
+
+    @Test
+    void scaleOfReadings_holdsThem_inFewEvenSteps() {
+        assertEquals(new ClimateChart.Scale(92, 102, 2, 0), ClimateChart.Scale.over(93.1, 100.2));
+        assertEquals(new ClimateChart.Scale(99.4, 99.8, 0.1, 1), ClimateChart.Scale.over(99.4, 99.8));
+        assertEquals(new ClimateChart.Scale(99.5, 99.6, 0.1, 1), ClimateChart.Scale.over(99.5, 99.5));
+        assertThrows(IllegalArgumentException.class, () -> new ClimateChart.Scale(1, 1, 1, 0));
+    }
+
+    @Test
+    void readings_areBroken_whereNothingWasRead_andNameTheirSilence() {
+        var svg = Samples.readings().svg();
+
+        assertEquals(2, Pattern.compile("<polyline").matcher(svg).results().count());
+        assertTrue(svg.contains("<rect x=\"20%\" y=\"206\" width=\"40%\" height=\"6\" class=\"silent\"/>"), svg);
+        assertTrue(Samples.readings().key().stream().anyMatch(k -> k.label().equals("nothing was read")));
+    }
 }

@@ -16,7 +16,7 @@ public final class Samples {
     private Samples() {}
 
     public static List<Picture> all() {
-        return List.of(account(), intervals(), season(), forecast());
+        return List.of(account(), intervals(), season(), forecast(), readings());
     }
 
     static AccountBar account() {
@@ -150,6 +150,29 @@ public final class Samples {
                         List.of(
                                 List.of("0", "232", "178 to 262", "150 to 280"),
                                 List.of("21", "228", "214 to 240", "204 to 248"))));
+    }
+
+    static ClimateChart readings() {
+        return new ClimateChart(
+                "readings",
+                "Temperature in °F",
+                "The temperature was 99.4 °F on the whole, from 93.1 to 100.2 °F. For 5 h nothing was read.",
+                ClimateChart.Scale.over(93.1, 100.2),
+                List.of(new ClimateChart.Tick(20, "04:00"), new ClimateChart.Tick(95, "20:00")),
+                List.of(new ClimateChart.Guide(99.5, 99.5, "usual setting"), new ClimateChart.Guide(98, 99, "band")),
+                List.of(new ClimateChart.Line(
+                        "logger: middle, least and greatest of 5 minutes",
+                        List.of(
+                                List.of(
+                                        new ClimateChart.Stretch(0, 10, 99.2, 99.5, 99.8),
+                                        new ClimateChart.Stretch(10, 20, 99.0, 99.4, 100.2)),
+                                List.of(new ClimateChart.Stretch(60, 70, 93.1, 95.0, 98.0))))),
+                List.of(new ClimateChart.Mark(15, 99.3)),
+                List.of(new ClimateChart.Silence(20, 60)),
+                new ClimateChart.KeyWords("read by hand", "nothing was read"),
+                new Numbers(
+                        List.of("when", "sensor", "least", "mean", "greatest"),
+                        List.of(List.of("5 May", "logger", "93.1", "99.4", "100.2"))));
     }
 
     private static Bar bar(String label, String setOn, String hatchOn, State state) {

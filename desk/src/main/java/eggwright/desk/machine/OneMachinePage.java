@@ -1,0 +1,113 @@
+package eggwright.desk.machine;
+
+import eggwright.desk.part.CautionShown;
+import eggwright.desk.part.TableShown;
+import eggwright.desk.picture.ClimateChart;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One machine: what to turn it to and why, its air, its sets, what was read.
+ *
+ * @param links what can be noted of it
+ * @param sets oldest first
+ */
+public record OneMachinePage(
+        String name,
+        List<Link> links,
+        Advice advice,
+        Now now,
+        List<SetInside> sets,
+        Readings readings,
+        CalculatorShown calculator,
+        List<CautionShown> cautions) {
+    public OneMachinePage {
+        links = List.copyOf(links);
+        sets = List.copyOf(sets);
+        cautions = List.copyOf(cautions);
+    }
+
+    public record Link(String path, String label) {}
+
+    /** A value with its name, and how it is known; empty where that goes without saying. */
+    public record Figure(String label, String value, String how) {
+        static Figure of(String label, String value) {
+            return new Figure(label, value, "");
+        }
+    }
+
+    /**
+     * What to do.
+     *
+     * @param headline the one thing
+     * @param then what belongs to it, a sentence each
+     * @param why the reasons, one for each set
+     * @param together what each set gets of the one humidity; empty where there is only one
+     */
+    public record Advice(String headline, List<String> then, List<String> why, Optional<TableShown> together) {
+        public Advice {
+            then = List.copyOf(then);
+            why = List.copyOf(why);
+        }
+    }
+
+    /**
+     * Its air.
+     *
+     * @param place for which altitude it is reckoned
+     * @param setAltitude where to note it; empty where it is noted, or for somebody else to note
+     */
+    public record Now(List<Figure> figures, String place, Optional<Link> setAltitude) {
+        public Now {
+            figures = List.copyOf(figures);
+        }
+    }
+
+    /**
+     * One set in it.
+     *
+     * @param brief when it hatches, in a few words
+     */
+    public record SetInside(Link link, String title, String brief, List<Figure> figures) {
+        public SetInside {
+            figures = List.copyOf(figures);
+        }
+    }
+
+    /**
+     * What was read in a window of time.
+     *
+     * @param spans how much of the past to show
+     * @param turns earlier and later
+     * @param window from when to when
+     * @param none said where nothing was read; empty where something was
+     * @param doubt how much is held back and silent, in a few words; empty where there is no sensor
+     */
+    public record Readings(
+            List<Choice> spans,
+            List<Link> turns,
+            String window,
+            String none,
+            List<ClimateChart> charts,
+            String doubt,
+            List<Table> care) {
+        public Readings {
+            spans = List.copyOf(spans);
+            turns = List.copyOf(turns);
+            charts = List.copyOf(charts);
+            care = List.copyOf(care);
+        }
+    }
+
+    /** A way to look at it. */
+    public record Choice(String path, String label, Standing standing) {}
+
+    /** Whether a choice is the one that is shown. */
+    public enum Standing {
+        SHOWN,
+        OTHER
+    }
+
+    /** A table under its own heading; the text stands alone where there are no rows. */
+    public record Table(String title, String text, TableShown rows) {}
+}

@@ -1,0 +1,67 @@
+package eggwright.desk.machine;
+
+import eggwright.book.name.MachineName;
+import eggwright.book.picture.Habits;
+import eggwright.book.picture.Picture;
+import eggwright.climate.air.AirTelling;
+import eggwright.climate.air.SensorCare;
+import eggwright.climate.air.Surroundings;
+import eggwright.climate.machine.MachineNow;
+import eggwright.climate.machine.MachineRoom;
+import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.ReadingPlace;
+import eggwright.climate.reading.ReadingStore;
+import eggwright.egg.air.StandardAtmosphere;
+import eggwright.egg.air.Ventilation;
+import eggwright.today.schedule.FarmProfiles;
+import eggwright.units.Pressure;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** What book and sensors say of the machines. */
+final class Rooms {
+    private final ReadingStore readings;
+
+    Rooms(ReadingStore readings) {
+        this.readings = readings;
+    }
+
+    ReadingStore readings() {
+        return readings;
+    }
+
+    /** The sensors of one machine. */
+    List<Channel> channels(MachineName machine) {
+        var place = new ReadingPlace.InMachine(machine);
+        return readings.channels().stream().filter(c -> c.place().equals(place)).toList();
+    }
+
+    /** Whether anybody or anything ever spoke of it. */
+    boolean knows(Picture picture, MachineName machine) {
+        return picture.machine(machine).isPresent() || !channels(machine).isEmpty();
+    }
+
+    MachineNow now(Picture picture, MachineName machine, Instant at) {
+        var profiles = FarmProfiles.of(picture.farm());
+        return new MachineRoom(
+                        picture,
+                        new AirTelling(readings, SensorCare.NONE),
+                        surroundings(picture.farm().habits()),
+                        profiles::of,
+                        at)
+                .of(machine);
+    }
+
+    /** Of the altitude that the farm noted, or of sea level. */
+    static Surroundings surroundings(Habits habits) {
+        return new Surroundings(
+                Optional.ofNullable(habits.altitude())
+                        .map(height -> StandardAtmosphere.at(height).pressure())
+                        .orElse(Pressure.SEA_LEVEL),
+                switch (habits.wetBulbAir()) {
+                    case MOVING -> Ventilation.ASPIRATED;
+                    case STILL -> Ventilation.STILL;
+                });
+    }
+}

@@ -1,0 +1,93 @@
+package eggwright.desk.machine;
+
+import eggwright.climate.development.HatchExpected;
+import eggwright.climate.development.When;
+import eggwright.climate.machine.SetInside;
+import eggwright.desk.machine.OneMachinePage.Figure;
+import eggwright.desk.words.Days;
+import eggwright.desk.words.Words;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Words the sets in a machine: how far, what they lost, when they hatch, and why that is not what the calendar says. */
+final class SetWords {
+    private static final double FRESH_DAYS = 1;
+    private static final long HALF_HOUR = 30;
+
+    private final ZoneId zone;
+    private final Words words;
+    private final Losses losses;
+    private final Days days;
+
+    SetWords(ZoneId zone, Words words) {
+        this.zone = zone;
+        this.words = words;
+        this.losses = new Losses(words);
+        this.days = Days.in(words.language());
+    }
+
+    OneMachinePage.SetInside of(SetInside set) {
+        var hatch = set.hatch();
+        var figures = new ArrayList<Figure>();
+        figures.add(Figure.of(words.say("set.eggs"), Integer.toString(set.eggs())));
+        figures.add(new Figure(words.say("set.lost"), losses.say(set.loss().now()), losses.restsOn(set.loss())));
+        figures.add(when("set.firstPip", hatch.firstPip()));
+        figures.add(when("set.middle", hatch.middle()));
+        figures.add(when("set.end", hatch.to()));
+        figures.add(new Figure(words.say("set.calendar"), stamp(set.calendarMiddle()), later(hatch)));
+        figures.add(Figure.of(words.say("set.why"), why(set)));
+        return new OneMachinePage.SetInside(
+                new OneMachinePage.Link(
+                        "/sets/" + MachinePaths.encoded(set.set().text()),
+                        words.say("set.open", set.set().text())),
+                losses.name(set),
+                words.say(
+                        "set.brief",
+                        stamp(hatch.middle().early()),
+                        stamp(hatch.middle().late())),
+                figures);
+    }
+
+    private Figure when(String key, When when) {
+        return new Figure(
+                words.say(key),
+                stamp(when.likely()),
+                words.say("set.between", stamp(when.early()), stamp(when.late())));
+    }
+
+    /** To the hour: it is not known better. */
+    private String stamp(Instant at) {
+        ZonedDateTime hour = at.atZone(zone).plusMinutes(HALF_HOUR).truncatedTo(ChronoUnit.HOURS);
+        return days.stamp(hour);
+    }
+
+    private String later(HatchExpected hatch) {
+        var hours = hatch.hoursLater();
+        long likely = Math.round(hours.likely());
+        if (likely == 0) {
+            return words.say("later.same", Math.round(hours.low()), Math.round(hours.high()));
+        }
+        return likely > 0
+                ? words.say("later.later", likely, Math.round(hours.low()), Math.round(hours.high()))
+                : words.say("later.earlier", -likely, Math.round(-hours.high()), Math.round(-hours.low()));
+    }
+
+    private String why(SetInside set) {
+        var why = new ArrayList<String>();
+        if (set.storedDays() > FRESH_DAYS) {
+            why.add(words.say("why.stored", losses.number(set.storedDays())));
+        }
+        if (set.airKnownHours() == 0) {
+            why.add(words.say("why.warmthNotRead"));
+        } else if (set.airKnownHours() < set.airHours()) {
+            why.add(words.say("why.warmthReadPartly", set.airKnownHours(), set.airHours()));
+        } else {
+            why.add(words.say("why.warmthRead", set.airHours()));
+        }
+        return String.join(" ", List.copyOf(why));
+    }
+}

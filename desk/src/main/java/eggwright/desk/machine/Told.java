@@ -1,0 +1,73 @@
+package eggwright.desk.machine;
+
+import eggwright.climate.air.SensorCare;
+import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.ReadingStore;
+import eggwright.climate.reading.ReadingStore.Extent;
+import eggwright.climate.rollup.Cut;
+import eggwright.climate.rollup.Gap;
+import eggwright.climate.rollup.Gaps;
+import eggwright.climate.rollup.Rollup;
+import eggwright.climate.rollup.Rollups;
+import eggwright.climate.sensor.Held;
+import eggwright.climate.sensor.Sifting;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What one sensor told in a window: in stretches to be drawn, in hours or days to be read, and what of it is in doubt.
+ *
+ * @param extent of all that it ever told
+ * @param longestStep the longest silence that is none
+ * @param silences in the window, up to its edges where it was silent there
+ */
+record Told(
+        Channel channel,
+        Extent extent,
+        Duration longestStep,
+        List<Rollup> stretches,
+        List<Rollup> table,
+        List<Held> held,
+        List<Gap> silences) {
+    Told {
+        stretches = List.copyOf(stretches);
+        table = List.copyOf(table);
+        held = List.copyOf(held);
+        silences = List.copyOf(silences);
+    }
+
+    static Told of(ReadingStore store, Channel channel, Extent extent, Window window, ZoneId zone) {
+        var sifted = Sifting.of(
+                channel, store.between(channel, window.from(), window.to()), SensorCare.NONE.released(channel));
+        var good = sifted.good();
+        var corrections = SensorCare.NONE.corrections(channel);
+        var coarse = window.span() == Span.DAY ? Cut.HOUR : new Cut.Days(zone);
+        var longest = Gaps.longestStep(good);
+        var silences = new ArrayList<Gap>();
+        if (!good.isEmpty()) {
+            if (extent.first().isBefore(window.from())) {
+                silent(silences, window.from(), good.at(0), longest);
+            }
+            silences.addAll(Gaps.of(good));
+            silent(silences, good.at(good.count() - 1), window.to(), longest);
+        }
+        return new Told(
+                channel,
+                extent,
+                longest,
+                Rollups.of(
+                        channel, good, corrections, new Cut.Every(window.span().stretch()), null),
+                Rollups.of(channel, good, corrections, coarse, null),
+                sifted.held(),
+                silences);
+    }
+
+    private static void silent(List<Gap> silences, Instant from, Instant to, Duration longest) {
+        if (Duration.between(from, to).compareTo(longest) > 0) {
+            silences.add(new Gap(from, to));
+        }
+    }
+}
