@@ -16,12 +16,13 @@ import org.hipparchus.special.Gamma;
  * spread normally about its middle, a window being four standard deviations. Chicks of one set hatch alike: counts are
  * beta-binomial, with a likeness of {@value #LIKENESS} (ours, wide). A set that was emptied in one pull says only that it was over; sets in
  * several pulls say when. Machines scatter about their farm by {@value #MACHINE_HOURS} hours, farms about the handbook by
- * {@value #FARM_HOURS} (ours, normal): few sets are drawn towards the farm, and the farm towards the handbook. On a grid of
- * hours.
+ * {@value #FARM_HOURS} (ours, normal): few sets are drawn towards the farm, and the farm towards the handbook. The next set may
+ * lie {@value #SET_HOURS} hours beside what its machine does on the whole (ours). On a grid of hours.
  */
 public final class LearntOffsets {
     static final double FARM_HOURS = 12;
     static final double MACHINE_HOURS = 6;
+    static final double SET_HOURS = 4;
     static final double DRY_HOURS = 6;
     static final double LIKENESS = 0.2;
 
@@ -175,6 +176,6 @@ public final class LearntOffsets {
             mean += shares[i] * hour(i);
             square += shares[i] * hour(i) * hour(i);
         }
-        return new Learnt(mean, Math.sqrt(Math.max(0, square - mean * mean)), sets);
+        return new Learnt(mean, Math.hypot(Math.sqrt(Math.max(0, square - mean * mean)), SET_HOURS), sets);
     }
 }
