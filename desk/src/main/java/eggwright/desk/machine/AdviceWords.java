@@ -179,7 +179,11 @@ final class AdviceWords {
             case HumidityAdvice.Reachable reachable -> words.say("then.nearest", set);
             case HumidityAdvice.OutOfReach out ->
                 switch (out.why()) {
-                    case LOST_ALREADY -> words.say("then.lostAlready", set);
+                    case LOST_ALREADY ->
+                        words.say(
+                                "then.lostAlready",
+                                set,
+                                points(Advising.LIMITS.high().pct()));
                     case TOO_WET ->
                         words.say(
                                 "then.tooWet",

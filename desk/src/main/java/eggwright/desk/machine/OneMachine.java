@@ -90,8 +90,7 @@ final class OneMachine {
         var machine = picture.machine(now.machine());
         var first = first(sensors, machine);
         var window = asked.since(first);
-        // Side by side: each sensor's readings are gone through by themselves.
-        var told = sensors.parallelStream()
+        var told = sensors.stream()
                 .map(s -> Told.of(rooms.readings(), s.channel(), s.extent(), window, zone))
                 .toList();
         var charts = new Charts(window, zone, degrees, words)

@@ -13,6 +13,8 @@ import java.util.Locale;
 /** Times along the foot of a chart, on the farm's own clock; few enough labels for a phone. */
 final class TimeTicks {
     private static final int HOURS_BETWEEN = 4;
+    /** Up to about so many days every Monday has its label. */
+    private static final int DAYS_LABELLED_SINGLY = 28;
 
     private final Window window;
     private final ZoneId zone;
@@ -55,7 +57,7 @@ final class TimeTicks {
     private List<Tick> weeks() {
         var ticks = new ArrayList<Tick>();
         long length = ChronoUnit.DAYS.between(window.from(), window.to());
-        long every = Math.max(1, length / 28);
+        long every = Math.max(1, Math.ceilDiv(length - 2, DAYS_LABELLED_SINGLY));
         for (var at = midnight(); !at.toInstant().isAfter(window.to()); at = at.plusDays(1)) {
             if (at.getDayOfWeek() == DayOfWeek.MONDAY) {
                 ticks.add(tick(at, ticks.size() % every == 0 ? days.shortDay(at) : ""));

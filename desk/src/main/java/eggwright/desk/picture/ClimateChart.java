@@ -32,7 +32,8 @@ public record ClimateChart(
     private static final int TOP_PX = 12;
     private static final int PLOT_PX = 200;
     private static final int FOOT_PX = 6;
-    private static final double MANY_MARKS = 40;
+    /** Then they are dots, so that the line is seen between them. */
+    private static final int MANY_MARKS = 40;
     /** A label at the very edge would meet its neighbour, or the edge of a phone. */
     private static final double LABEL_FROM_PCT = 6;
 
@@ -147,7 +148,7 @@ public record ClimateChart(
             }
         }
         svg.add("</svg>");
-        var size = marks.size() > MANY_MARKS ? 2.5 : 4.5;
+        var size = marks.size() > MANY_MARKS ? 1.2 : 4.5;
         marks.forEach(m -> svg.add("<circle class=\"by-hand\" cx=\"" + Svg.pct(m.pct()) + "\" cy=\""
                 + Svg.px(y(m.value())) + "\" r=\"" + Svg.px(size) + "\"/>"));
         return svg.end();

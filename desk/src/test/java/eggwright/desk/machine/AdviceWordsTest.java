@@ -71,7 +71,8 @@ final class AdviceWordsTest {
         assertTrue(advice.headline().contains("(70\u00a0%)"), advice.headline());
         assertTrue(
                 advice.then()
-                        .contains("Set 27-5 has lost as much as it should already. This is the wettest that is safe."),
+                        .contains(
+                                "Set 27-5 has lost as much as it should already, and no air stops it. The wettest that is safe is 70\u00a0%."),
                 advice.toString());
     }
 

@@ -24,8 +24,8 @@ public final class AirHistory {
     public static final int HAND_HOURS = 24;
 
     private static final long HOUR_MILLIS = 3_600_000L;
-    /** Longer than any set is in the machines. */
-    private static final Duration LONGEST = Duration.ofDays(400);
+    /** Longer than any set is in the machines; of one that was never taken off, only its last days are told. */
+    private static final Duration LONGEST = Duration.ofDays(60);
 
     private final AirTold told;
     private final SetPoint setPoint;
@@ -45,14 +45,12 @@ public final class AirHistory {
 
     /**
      * @param told from at least a day before the first instant
-     * @return without gaps, from the first instant to the second
+     * @return without gaps, from the first instant, or {@link #LONGEST} before the second, to the second
      */
     public static List<AirHour> of(
             AirTold told, SetPoint setPoint, Surroundings surroundings, Instant from, Instant to) {
-        if (Duration.between(from, to).compareTo(LONGEST) > 0) {
-            throw new OutOfRange("From " + from + " to " + to + " is longer than " + LONGEST.toDays() + " days");
-        }
-        return new AirHistory(told, setPoint, surroundings).hours(from, to);
+        var earliest = to.minus(LONGEST);
+        return new AirHistory(told, setPoint, surroundings).hours(from.isBefore(earliest) ? earliest : from, to);
     }
 
     /** The mean of several sensors. */

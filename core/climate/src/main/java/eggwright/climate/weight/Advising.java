@@ -131,12 +131,13 @@ public final class Advising {
         return Exposure.perDay(MoistAir.of(now.temperature(), humidity, surroundings.barometer()));
     }
 
+    /** In the cold of a machine that has stood without heat a wick would freeze; it then shows the ice point. */
     private Temperature wetBulb(Humidity humidity) {
         try {
             return MoistAir.of(now.temperature(), humidity, surroundings.barometer())
                     .wetBulb(surroundings.ventilation());
         } catch (OutOfRange frozen) {
-            throw new IllegalStateException("No machine for eggs is so cold and dry: " + now, frozen);
+            return Temperature.ofCelsius(0);
         }
     }
 

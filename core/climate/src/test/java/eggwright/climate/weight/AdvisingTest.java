@@ -242,4 +242,20 @@ class AdvisingTest {
         assertEquals(4, aim.bestSets());
         assertTrue(aim.band().lowPct() >= 9 && aim.band().highPct() <= 11, aim.toString());
     }
+
+    @Test
+    void machineThatStoodWithoutHeat_isAdvisedAllTheSame() {
+        var setter = new Setter(new SplittableRandom(11), SEA_LEVEL, 0.0015, 3, 54)
+                .weigh()
+                .run(7, 50)
+                .weigh();
+        var in = new Advising.InMachine(loss(setter), TRADE, day(21), 100);
+        var advice = Advising.of(
+                List.of(in),
+                new SetPoint(eggwright.units.Temperature.ofCelsius(3), new Humidity(20)),
+                SEA_LEVEL,
+                Advising.LIMITS,
+                setter.now());
+        assertEquals(1, advice.sets().size());
+    }
 }
