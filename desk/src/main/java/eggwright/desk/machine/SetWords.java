@@ -88,6 +88,11 @@ final class SetWords {
         } else {
             why.add(words.say("why.warmthRead", set.airHours()));
         }
+        var learnt = set.learnt();
+        long hours = Math.round(learnt.hours());
+        if (learnt.sets() > 0 && hours != 0) {
+            why.add(words.say(hours > 0 ? "why.learntLater" : "why.learntEarlier", Math.abs(hours), learnt.sets()));
+        }
         return String.join(" ", List.copyOf(why));
     }
 }

@@ -7,6 +7,7 @@ import eggwright.climate.air.KnownBy;
 import eggwright.climate.air.SetPoint;
 import eggwright.climate.air.Surroundings;
 import eggwright.climate.development.HatchExpected;
+import eggwright.climate.development.Learnt;
 import eggwright.climate.development.Span;
 import eggwright.climate.development.When;
 import eggwright.climate.machine.MachineNow;
@@ -57,6 +58,7 @@ final class SetterNow {
                 start,
                 NOW,
                 hatch,
+                Learnt.NOTHING,
                 loss,
                 KnownBy.READINGS,
                 day * 24L,

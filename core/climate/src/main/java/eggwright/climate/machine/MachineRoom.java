@@ -115,6 +115,7 @@ public final class MachineRoom {
                 .map(h -> new Warmth(h.from(), h.to(), h.air().temperature().celsius()))
                 .toList();
         double stored = party.storedDays();
+        var learnt = learnt(party);
         var weighed = party.loads().stream()
                 .flatMap(load -> MassSeries.of(load).stream())
                 .toList();
@@ -127,7 +128,8 @@ public final class MachineRoom {
                 stored,
                 start,
                 start.plusMillis(Math.round(HatchClock.middleDays(profile) * MILLIS_PER_DAY)),
-                HatchClock.of(profile, start, now, eggs, airNow.air().temperature(), stored, learnt(party)),
+                HatchClock.of(profile, start, now, eggs, airNow.air().temperature(), stored, learnt),
+                learnt,
                 LossReckoning.of(
                         party.set().name(),
                         party.species(),

@@ -3,6 +3,7 @@ package eggwright.climate.machine;
 import eggwright.book.name.SetName;
 import eggwright.climate.air.KnownBy;
 import eggwright.climate.development.HatchExpected;
+import eggwright.climate.development.Learnt;
 import eggwright.climate.weight.SetLoss;
 import eggwright.trade.Species;
 import java.time.Instant;
@@ -14,6 +15,7 @@ import java.time.Instant;
  * @param eggs in it, as far as they were counted apart
  * @param storedDays from the middle of lay to the set; 0 where not known
  * @param calendarMiddle the middle of the hatch by the plain calendar
+ * @param learnt by how much its hatcher is late, from the farm's own take-offs; it is in {@code hatch} already
  * @param airKnownHours for how many of its hours in the machines somebody or something read the temperature
  * @param airHours all of them
  */
@@ -26,6 +28,7 @@ public record SetInside(
         Instant startedAt,
         Instant calendarMiddle,
         HatchExpected hatch,
+        Learnt learnt,
         SetLoss loss,
         KnownBy airNow,
         long airKnownHours,
