@@ -3,7 +3,9 @@ package eggwright.desk.machine;
 import eggwright.book.name.MachineName;
 import eggwright.book.picture.MachinePicture;
 import eggwright.book.picture.Picture;
+import eggwright.climate.excursion.Excursion;
 import eggwright.climate.machine.MachineNow;
+import eggwright.climate.machine.Night;
 import eggwright.climate.machine.SetInside;
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.ReadingStore.Extent;
@@ -56,18 +58,29 @@ final class OneMachine {
         var now = rooms.now(picture, machine, at);
         var sets = new SetWords(zone, words);
         var window = Window.of(visit.asked(), at);
+        var nights = rooms.nights(picture, machine, at);
+        var nightWords = new NightWords(at, zone, degrees, words);
         return new OneMachinePage(
                 machine.text(),
                 links(machine),
                 new AdviceWords(now, surroundings, at, zone, degrees, words).advice(),
                 new NowWords(at, zone, degrees, words).of(now, surroundings, picture, visit),
                 now.sets().stream().map(sets::of).toList(),
+                nights.stream().map(nightWords::of).toList(),
                 readings(now, channels, degrees, window),
                 new Calculator(visit.asked(), surroundings, degrees, words)
                         .shown(window, Optional.ofNullable(habits.altitude())),
-                List.of(
-                        new CautionShown(words.say("alarm.title"), words.say("alarm.text"), words.say("alarm.ask")),
-                        CautionShown.of(Cautions.at(Place.CURRENT_AND_WATER), visit.language())));
+                cautions(nights));
+    }
+
+    private List<CautionShown> cautions(List<Night> nights) {
+        var cautions = new ArrayList<CautionShown>();
+        cautions.add(new CautionShown(words.say("alarm.title"), words.say("alarm.text"), words.say("alarm.ask")));
+        cautions.add(CautionShown.of(Cautions.at(Place.CURRENT_AND_WATER), visit.language()));
+        if (nights.stream().anyMatch(night -> night.excursion().kind() == Excursion.Kind.COLD)) {
+            cautions.add(CautionShown.of(Cautions.at(Place.FUEL_INDOORS), visit.language()));
+        }
+        return cautions;
     }
 
     private List<Link> links(MachineName machine) {

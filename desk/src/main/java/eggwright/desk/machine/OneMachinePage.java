@@ -11,6 +11,7 @@ import java.util.Optional;
  *
  * @param links what can be noted of it
  * @param sets oldest first
+ * @param nights latest first
  */
 public record OneMachinePage(
         String name,
@@ -18,12 +19,14 @@ public record OneMachinePage(
         Advice advice,
         Now now,
         List<SetInside> sets,
+        List<BadNight> nights,
         Readings readings,
         CalculatorShown calculator,
         List<CautionShown> cautions) {
     public OneMachinePage {
         links = List.copyOf(links);
         sets = List.copyOf(sets);
+        nights = List.copyOf(nights);
         cautions = List.copyOf(cautions);
     }
 
@@ -71,6 +74,20 @@ public record OneMachinePage(
     public record SetInside(Link link, String title, String brief, List<Figure> figures) {
         public SetInside {
             figures = List.copyOf(figures);
+        }
+    }
+
+    /**
+     * A bad night.
+     *
+     * @param brief when and how long
+     * @param told what happened and what to do, a sentence each
+     * @param sets what it may have cost each
+     * @param sources what the losses rest on
+     */
+    public record BadNight(String brief, List<String> told, TableShown sets, String sources) {
+        public BadNight {
+            told = List.copyOf(told);
         }
     }
 

@@ -6,8 +6,10 @@ import eggwright.book.picture.Picture;
 import eggwright.climate.air.AirTelling;
 import eggwright.climate.air.SensorCare;
 import eggwright.climate.air.Surroundings;
+import eggwright.climate.machine.MachineNights;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.MachineRoom;
+import eggwright.climate.machine.Night;
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.ReadingPlace;
 import eggwright.climate.reading.ReadingStore;
@@ -15,12 +17,16 @@ import eggwright.egg.air.StandardAtmosphere;
 import eggwright.egg.air.Ventilation;
 import eggwright.today.schedule.FarmProfiles;
 import eggwright.units.Pressure;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
 /** What book and sensors say of the machines. */
 final class Rooms {
+    /** As long as eggs that lived through one may still be in. */
+    private static final Duration NIGHTS = Duration.ofDays(30);
+
     private final ReadingStore readings;
 
     Rooms(ReadingStore readings) {
@@ -51,6 +57,13 @@ final class Rooms {
                         profiles::of,
                         at)
                 .of(machine);
+    }
+
+    /** The bad nights of the last weeks. */
+    List<Night> nights(Picture picture, MachineName machine, Instant at) {
+        var profiles = FarmProfiles.of(picture.farm());
+        return new MachineNights(picture, new AirTelling(readings, SensorCare.NONE), profiles::of)
+                .of(machine, at.minus(NIGHTS), at);
     }
 
     /** Of the altitude that the farm noted, or of sea level. */
