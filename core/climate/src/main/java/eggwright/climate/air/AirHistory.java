@@ -8,6 +8,7 @@ import eggwright.units.Temperature;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +28,9 @@ public final class AirHistory {
     /** Longer than any set is in the machines; of one that was never taken off, only its last days are told. */
     private static final Duration LONGEST = Duration.ofDays(60);
 
-    private final AirTold told;
+    /** In time order. */
+    private final List<HandRead> notes;
+
     private final SetPoint setPoint;
     private final Surroundings surroundings;
     private final Map<Long, Double> temperatures;
@@ -35,7 +38,8 @@ public final class AirHistory {
     private final Map<Long, Double> wetBulbs;
 
     private AirHistory(AirTold told, SetPoint setPoint, Surroundings surroundings) {
-        this.told = told;
+        this.notes =
+                told.notes().stream().sorted(Comparator.comparing(HandRead::at)).toList();
         this.setPoint = setPoint;
         this.surroundings = surroundings;
         this.temperatures = byHour(told.temperatures());
@@ -145,17 +149,29 @@ public final class AirHistory {
         }
     }
 
+    /** By halving, for a season has hundreds of notes and a set hundreds of hours. */
     private Optional<HandRead> nearest(Instant at) {
-        HandRead nearest = null;
-        long least = HAND_HOURS * HOUR_MILLIS + 1;
-        for (var note : told.notes()) {
-            long away = Math.abs(Duration.between(note.at(), at).toMillis());
-            if (away < least) {
-                least = away;
-                nearest = note;
+        long millis = at.toEpochMilli();
+        int low = 0;
+        int high = notes.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (notes.get(middle).at().toEpochMilli() < millis) {
+                low = middle + 1;
+            } else {
+                high = middle;
             }
         }
-        return Optional.ofNullable(nearest);
+        var nearest = Optional.<HandRead>empty();
+        long least = HAND_HOURS * HOUR_MILLIS + 1;
+        for (int i = Math.max(0, low - 1); i <= low && i < notes.size(); i++) {
+            long away = Math.abs(notes.get(i).at().toEpochMilli() - millis);
+            if (away < least) {
+                least = away;
+                nearest = Optional.of(notes.get(i));
+            }
+        }
+        return nearest;
     }
 
     private static double within(double celsius) {
