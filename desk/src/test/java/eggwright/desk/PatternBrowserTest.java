@@ -67,8 +67,8 @@ final class PatternBrowserTest {
 
             assertEquals("#f-tray-1-eggs", page.evaluate("() => location.hash"));
             assertEquals("62", page.locator("#f-tray-1-eggs").inputValue());
-            assertEquals(
-                    true, page.evaluate("() => document.querySelector(':target').getBoundingClientRect().top >= 0"));
+            var top = page.evaluate("() => document.querySelector(':target').getBoundingClientRect().top");
+            assertTrue(((Number) top).doubleValue() >= 0, () -> "The field stands at " + top);
         });
     }
 
