@@ -48,7 +48,7 @@ final class MachineBrowserTest {
             assertEquals("Setter", page.locator("h1").textContent());
             page.locator(".choices").getByText("Week").click();
             assertTrue(page.locator("#readings ~ p").first().textContent().contains("Wed 5 May"));
-            page.getByText("Earlier").click();
+            page.locator(".actions").getByText("Earlier").click();
             assertTrue(page.url().contains("span=week&to="), page.url());
             page.locator("#c-dry").fill("99.5F");
             page.locator("#c-wet").fill("86F");
