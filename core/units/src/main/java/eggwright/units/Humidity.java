@@ -13,11 +13,14 @@ public record Humidity(double pct) {
      */
     public static Humidity parse(String text) {
         var typed = TypedNumber.read(text);
-        if (typed.isEmpty()
-                || !(typed.get().unit().isEmpty() || typed.get().unit().equals("%"))) {
+        if (typed.isEmpty()) {
+            throw new OutOfRange(
+                    QuantityReason.NOT_A_HUMIDITY, "\"" + text + "\" is not a humidity. Write 50 or 50%.", text);
+        }
+        if (!typed.get().unit().isEmpty() && !typed.get().unit().equals("%")) {
             throw new OutOfRange(
                     QuantityReason.NOT_A_HUMIDITY,
-                    "\"" + text + "\" is not a humidity. Write 50 or 50%, the relative humidity.",
+                    "\"" + text + "\" has a unit that is not %. Write 50 or 50%, the relative humidity.",
                     text);
         }
         return new Humidity(typed.get().number());
