@@ -8,6 +8,7 @@ import eggwright.climate.development.When;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.Night;
 import eggwright.climate.machine.SetInside;
+import eggwright.climate.weight.Dial;
 import eggwright.climate.weight.Estimate;
 import eggwright.climate.weight.SetAdvice;
 import eggwright.climate.weight.SetLoss;
@@ -39,28 +40,44 @@ final class ClimateAnswer {
             sets.add(new Value.Group(set(set, now.advice().sets())));
         }
         answer = answer.with("sets", new Value.Many(sets));
-        var together = now.advice().compromise();
-        var wetBulb = now.advice().wetBulb();
-        if (together.isPresent() && wetBulb != null) {
-            answer = answer.with(
-                    "together",
-                    Answer.of()
-                            .with(
-                                    "relative_humidity_pct",
-                                    together.get().humidity().pct())
-                            .with("wet_bulb_c", wetBulb.celsius())
-                            .with("wet_bulb_f", wetBulb.fahrenheit())
-                            .with(
-                                    "final_loss_pct",
-                                    new Value.Many(together.get().lossesPct().stream()
-                                            .<Value>map(Value.Real::new)
-                                            .toList())));
-        }
+        answer = answer.with("dial", dial(now));
         return answer.with(
                 "nights",
                 new Value.Many(nights.stream()
                         .<Value>map(night -> new Value.Group(night(night)))
                         .toList()));
+    }
+
+    private static Answer dial(MachineNow now) {
+        return switch (now.advice().dial()) {
+            case Dial.NothingLeft() -> Answer.of().with("step", "nothing_left");
+            case Dial.WeighFirst() -> Answer.of().with("step", "weigh_first");
+            case Dial.Leave(var why) -> Answer.of().with("step", "leave").with("why", word(why));
+            case Dial.Turn turn ->
+                Answer.of()
+                        .with("step", "turn")
+                        .with("relative_humidity_pct", turn.humidity().pct())
+                        .with("wet_bulb_c", turn.wetBulb().celsius())
+                        .with("wet_bulb_f", turn.wetBulb().fahrenheit())
+                        .with(
+                                "landings",
+                                new Value.Many(turn.landings().stream()
+                                        .<Value>map(one -> new Value.Group(Answer.of()
+                                                .with(
+                                                        "set",
+                                                        one.advice()
+                                                                .loss()
+                                                                .set()
+                                                                .text())
+                                                .with(
+                                                        "species",
+                                                        one.advice()
+                                                                .loss()
+                                                                .species()
+                                                                .word())
+                                                .with("loss_pct", one.lossPct())))
+                                        .toList()));
+        };
     }
 
     private static Answer night(Night night) {

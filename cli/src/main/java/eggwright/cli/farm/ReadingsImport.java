@@ -155,12 +155,12 @@ final class ReadingsImport {
         }
     }
 
-    private ReadingPlace place(Picture picture, Looked.Seen seen) {
+    /** Empty where the file is to name one in every row. */
+    private Optional<ReadingPlace> place(Picture picture, Looked.Seen seen) {
         needMachine(seen);
         var given = command.given("machine");
         if (given.isEmpty()) {
-            // Rows that leave it empty have to hang somewhere; a file that names machines hardly has one.
-            return new ReadingPlace.InMachine(new MachineName("not named"));
+            return Optional.empty();
         }
         var known = picture.machines().keySet().stream().map(MachineName::text).toList();
         var name = given.get();
@@ -175,11 +175,12 @@ final class ReadingsImport {
                                     .println("There is no machine \"" + name
                                             + "\" in the book yet; its readings wait under that name."));
         }
-        return switch (name) {
-            case "egg room" -> new ReadingPlace.EggRoom();
-            case "brooder" -> new ReadingPlace.Brooder();
-            default -> new ReadingPlace.InMachine(new MachineName(name));
-        };
+        return Optional.of(
+                switch (name) {
+                    case "egg room" -> new ReadingPlace.EggRoom();
+                    case "brooder" -> new ReadingPlace.Brooder();
+                    default -> new ReadingPlace.InMachine(new MachineName(name));
+                });
     }
 
     private void needMachine(Looked.Seen seen) {

@@ -40,7 +40,7 @@ class ClimateCommandTest {
         assertEquals(0, run("climate", "--machine", "Setter", "--at", MIDSEASON, "--json", "--data", data));
         assertTrue(said().contains("\"machine\":\"Setter\""), said());
         assertTrue(said().contains("\"recommended_wet_bulb_f\""), said());
-        assertTrue(said().contains("\"together\":{\"relative_humidity_pct\""), said());
+        assertTrue(said().contains("\"dial\":{\"step\":\"turn\",\"relative_humidity_pct\":"), said());
         assertTrue(said().contains("\"first_pip\":{\"early\""), said());
         assertEquals(0, run("climate", "--machine", "Setter", "--at", MIDSEASON, "--data", data));
     }

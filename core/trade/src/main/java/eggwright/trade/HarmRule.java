@@ -42,11 +42,6 @@ public record HarmRule(
         return SHIPPED;
     }
 
-    /** Whether it speaks of eggs so old that were so warm for so long. */
-    public boolean speaksOf(double age, double celsius, double hours) {
-        return isOfAge(age) && isOfTemperature(celsius) && hours > hoursFrom && hours <= hoursTo;
-    }
-
     /** Whether it speaks of eggs so old, whatever they lived through. */
     public boolean isOfAge(double age) {
         return age >= ageFrom && (age < ageTo || ageTo == 1);
@@ -55,6 +50,11 @@ public record HarmRule(
     /** Whether it speaks of eggs so warm. */
     public boolean isOfTemperature(double celsius) {
         return celsius >= celsiusFrom && celsius < celsiusTo;
+    }
+
+    /** Whether it speaks of so long a time in its range. */
+    public boolean isOfLength(double hours) {
+        return hours > hoursFrom && hours <= hoursTo;
     }
 
     private static List<HarmRule> read() {

@@ -58,7 +58,7 @@ class MachineTablesTest {
 
     private static double highest(double age, double celsius, double hours) {
         return HarmRule.all().stream()
-                .filter(r -> r.speaksOf(age, celsius, hours))
+                .filter(r -> r.isOfAge(age) && r.isOfTemperature(celsius) && r.isOfLength(hours))
                 .mapToDouble(HarmRule::highPct)
                 .max()
                 .orElse(0);
@@ -66,7 +66,7 @@ class MachineTablesTest {
 
     private static double lowest(double age, double celsius, double hours) {
         return HarmRule.all().stream()
-                .filter(r -> r.speaksOf(age, celsius, hours))
+                .filter(r -> r.isOfAge(age) && r.isOfTemperature(celsius) && r.isOfLength(hours))
                 .mapToDouble(HarmRule::lowPct)
                 .min()
                 .orElse(0);

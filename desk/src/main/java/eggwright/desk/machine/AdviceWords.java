@@ -1,20 +1,18 @@
 package eggwright.desk.machine;
 
 import eggwright.climate.air.KnownBy;
-import eggwright.climate.air.SetPoint;
 import eggwright.climate.air.Surroundings;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.SetInside;
 import eggwright.climate.weight.Advising;
+import eggwright.climate.weight.Dial;
 import eggwright.climate.weight.SetAdvice;
 import eggwright.climate.weight.SetAdvice.Step;
 import eggwright.desk.machine.OneMachinePage.Advice;
+import eggwright.desk.part.TableShown;
 import eggwright.desk.words.Words;
 import eggwright.egg.air.MoistAir;
 import eggwright.egg.loss.HumidityAdvice;
-import eggwright.units.Humidity;
-import eggwright.units.Temperature;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,20 +23,15 @@ import java.util.Optional;
  * against a table. Where nothing was weighed the advice is to weigh, and to leave the dial.
  */
 final class AdviceWords {
-    /** No dial and no wick is read closer: ours. */
-    private static final double SAME_POINTS = 1;
-
     private final MachineNow now;
     private final Surroundings surroundings;
-    private final Instant at;
     private final Degrees degrees;
     private final Words words;
     private final AdviceReasons reasons;
 
-    AdviceWords(MachineNow now, Surroundings surroundings, Instant at, ZoneId zone, Degrees degrees, Words words) {
+    AdviceWords(MachineNow now, Surroundings surroundings, ZoneId zone, Degrees degrees, Words words) {
         this.now = now;
         this.surroundings = surroundings;
-        this.at = at;
         this.degrees = degrees;
         this.words = words;
         this.reasons = new AdviceReasons(zone, words);
@@ -51,24 +44,33 @@ final class AdviceWords {
                     ? alone(words.say("advice.empty"), List.of())
                     : alone(words.say("advice.past"), List.of(words.say("advice.past.then")));
         }
-        var weighed = all.stream().filter(s -> s.step() != Step.WEIGH_FIRST).toList();
+        var weighed = now.advice().weighed();
         var why = why(all);
-        if (weighed.isEmpty()) {
-            return new Advice(
-                    words.say("advice.weighFirst"),
-                    List.of(words.say("advice.weighFirst.then")),
-                    why,
-                    Optional.empty());
-        }
-        var turn = turn(weighed);
-        return new Advice(
-                turn.map(this::turned).orElseGet(this::left),
-                then(weighed, turn),
-                why,
-                weighed.size() == 1
-                        ? Optional.empty()
-                        : Optional.of(
-                                reasons.table(weighed, turn.map(Turn::lossesPct).orElse(List.of()), this::inside)));
+        return switch (now.advice().dial()) {
+            case Dial.NothingLeft() -> throw new IllegalStateException("Sets have days left, and the dial says none");
+            case Dial.WeighFirst() ->
+                new Advice(
+                        words.say("advice.weighFirst"),
+                        List.of(words.say("advice.weighFirst.then")),
+                        why,
+                        Optional.empty());
+            case Dial.Leave leave -> new Advice(left(), then(weighed, leave), why, table(weighed, List.of()));
+            case Dial.Turn turn ->
+                new Advice(
+                        turned(turn),
+                        then(weighed, turn),
+                        why,
+                        table(
+                                weighed,
+                                turn.landings().stream()
+                                        .map(Dial.Landing::lossPct)
+                                        .toList()));
+        };
+    }
+
+    /** Only where several sets share the one setting. */
+    private Optional<TableShown> table(List<SetAdvice> weighed, List<Double> turnedPct) {
+        return weighed.size() == 1 ? Optional.empty() : Optional.of(reasons.table(weighed, turnedPct, this::inside));
     }
 
     private List<String> why(List<SetAdvice> all) {
@@ -98,41 +100,6 @@ final class AdviceWords {
                 .orElseThrow();
     }
 
-    /**
-     * Where to turn the dial to.
-     *
-     * @param lossesPct what each weighed set will have lost then; empty where there is only one
-     */
-    private record Turn(Humidity humidity, Temperature wetBulb, List<Double> lossesPct) {}
-
-    /** Empty where it is to be left as it stands. */
-    private Optional<Turn> turn(List<SetAdvice> weighed) {
-        if (weighed.stream().allMatch(s -> s.step() == Step.STAY)) {
-            return Optional.empty();
-        }
-        var turn = weighed.size() == 1
-                ? Optional.of(
-                        new Turn(weighed.getFirst().run(), weighed.getFirst().wetBulb(), List.of()))
-                : together(weighed);
-        return turn.filter(t -> Math.abs(t.humidity().pct() - air().humidity().pct()) >= SAME_POINTS);
-    }
-
-    /** One humidity for those that were weighed. */
-    private Optional<Turn> together(List<SetAdvice> weighed) {
-        var advice = Advising.of(
-                weighed.stream()
-                        .map(s -> new Advising.InMachine(
-                                s.loss(), s.aim(), s.until(), inside(s).eggs()))
-                        .toList(),
-                new SetPoint(air().temperature(), air().humidity()),
-                surroundings,
-                Advising.LIMITS,
-                at);
-        return advice.compromise()
-                .flatMap(c ->
-                        Optional.ofNullable(advice.wetBulb()).map(wet -> new Turn(c.humidity(), wet, c.lossesPct())));
-    }
-
     private MoistAir air() {
         return now.air().air();
     }
@@ -141,7 +108,7 @@ final class AdviceWords {
         return degrees.say(air().wetBulb(surroundings.ventilation()));
     }
 
-    private String turned(Turn turn) {
+    private String turned(Dial.Turn turn) {
         return words.say(
                 "advice.turn",
                 degrees.say(turn.wetBulb()),
@@ -152,16 +119,18 @@ final class AdviceWords {
         return words.say("advice.leave", wetBulb(), points(air().humidity().pct()));
     }
 
-    private List<String> then(List<SetAdvice> weighed, Optional<Turn> turn) {
+    private List<String> then(List<SetAdvice> weighed, Dial dial) {
         var then = new ArrayList<String>();
         var many = weighed.size() == 1 ? ".one" : ".many";
-        if (turn.isPresent()) {
+        if (dial instanceof Dial.Leave(var why)) {
+            then.add(
+                    switch (why) {
+                        case ALL_LAND -> words.say("then.landsAsItIs" + many);
+                        case NEAR -> words.say("then.isNear" + many);
+                    });
+        } else {
             then.add(words.say(
                     "then.standsAt", wetBulb(), points(air().humidity().pct()), degrees.say(air().temperature())));
-        } else if (weighed.stream().allMatch(s -> s.step() == Step.STAY)) {
-            then.add(words.say("then.landsAsItIs" + many));
-        } else {
-            then.add(words.say("then.isNear" + many));
         }
         if (weighed.stream().anyMatch(s -> s.step() == Step.HALF_WAY)) {
             then.add(words.say("then.halfWay" + many));

@@ -63,7 +63,7 @@ final class OneMachine {
         return new OneMachinePage(
                 machine.text(),
                 links(machine),
-                new AdviceWords(now, surroundings, at, zone, degrees, words).advice(),
+                new AdviceWords(now, surroundings, zone, degrees, words).advice(),
                 new NowWords(at, zone, degrees, words).of(now, surroundings, picture, visit),
                 now.sets().stream().map(sets::of).toList(),
                 nights.stream().map(nightWords::of).toList(),

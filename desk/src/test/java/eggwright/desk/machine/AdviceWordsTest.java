@@ -22,7 +22,6 @@ final class AdviceWordsTest {
         return new AdviceWords(
                         SetterNow.of(52, wetness, List.of(sets)),
                         SetterNow.SEA,
-                        SetterNow.NOW,
                         ZoneId.of("America/Chicago"),
                         new Degrees(Temperature.Scale.FAHRENHEIT, Locale.ENGLISH),
                         Words.beside(AdviceWords.class, Locale.ENGLISH))

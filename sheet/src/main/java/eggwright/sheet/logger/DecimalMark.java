@@ -29,20 +29,21 @@ enum DecimalMark {
      */
     double number(String text) {
         int end = text.length();
-        while (end > 0 && !isDigit(text.charAt(end - 1))) {
+        while (end > 0 && isOfUnit(text.charAt(end - 1))) {
             end--;
         }
-        if (end == 0 || text.length() - end > MOST_UNIT) {
+        if (end == 0 || text.length() - end > MOST_UNIT || !isDigit(text.charAt(end - 1))) {
             return Double.NaN;
         }
-        int from = text.charAt(0) == '-' || text.charAt(0) == '+' ? 1 : 0;
+        boolean isSigned = text.charAt(0) == '-' || text.charAt(0) == '+';
         char mark = this == POINT ? '.' : ',';
         long whole = 0;
         int digits = 0;
         int decimals = -1;
-        for (int i = from; i < end; i++) {
+        for (int i = isSigned ? 1 : 0; i < end; i++) {
             char c = text.charAt(i);
             if (isDigit(c)) {
+                // Past the last exact digit it may wrap round; the long way is taken then.
                 whole = whole * 10 + (c - '0');
                 digits++;
                 decimals += decimals >= 0 ? 1 : 0;
@@ -51,12 +52,16 @@ enum DecimalMark {
             } else {
                 return Double.NaN;
             }
-            if (digits > MOST_DIGITS) {
-                return Double.parseDouble(text.substring(0, end).replace(',', '.'));
-            }
+        }
+        if (digits > MOST_DIGITS) {
+            return Double.parseDouble(text.substring(0, end).replace(mark, '.'));
         }
         double number = whole / TENS[Math.max(0, decimals)];
         return text.charAt(0) == '-' ? -number : number;
+    }
+
+    private static boolean isOfUnit(char c) {
+        return !isDigit(c) && (Character.isLetter(c) || c == ' ' || c == '°' || c == '%' || c == '℃' || c == '℉');
     }
 
     private static boolean isDigit(char c) {

@@ -25,6 +25,8 @@ final class HeaderWords {
     private static final Pattern DATE_ONLY = Pattern.compile("\\bdate\\b|\\bday\\b");
     private static final Pattern BOTH = Pattern.compile("date.*time|time.*date|timestamp|date/time|datetime|\\bat\\b");
 
+    private static final Pattern ONLY_UNIT = Pattern.compile("[(\\[]?(°?\\s*[cf]|℃|℉|%|% ?rh|hpa|kpa|mbar)[)\\]]?");
+
     private final String name;
 
     HeaderWords(String name) {
@@ -56,6 +58,11 @@ final class HeaderWords {
             return Optional.of(ReadingUnit.FAHRENHEIT);
         }
         return has(CELSIUS) ? Optional.of(ReadingUnit.CELSIUS) : Optional.empty();
+    }
+
+    /** Whether it is nothing but a unit. */
+    boolean isUnit() {
+        return ONLY_UNIT.matcher(name).matches();
     }
 
     boolean saysMachine() {

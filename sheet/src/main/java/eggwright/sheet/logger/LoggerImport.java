@@ -36,6 +36,7 @@ public final class LoggerImport {
     private final Map<Key, Source> sources = new HashMap<>();
     private final FileClock.Running running;
     private final DecimalMark mark;
+    private final int firstReading;
     private long rows;
     private long values;
     private long empty;
@@ -46,11 +47,11 @@ public final class LoggerImport {
     /**
      * Where readings go.
      *
-     * @param place of rows that name none
+     * @param place of rows that name none; empty where each has to
      * @param zone of times without an offset
      * @param now nothing can have been read later
      */
-    public record Into(ReadingPlace place, ZoneId zone, Instant now) {}
+    public record Into(Optional<ReadingPlace> place, ZoneId zone, Instant now) {}
 
     /** What came of it. */
     public sealed interface Outcome {
@@ -87,6 +88,7 @@ public final class LoggerImport {
         this.layout = new Layout(seen.header(), seen.columns().byName());
         this.problems = new Problems(file.name());
         this.mark = sample.mark();
+        this.firstReading = sample.rows().getFirst().number();
         this.running = running(sample);
     }
 
@@ -143,10 +145,10 @@ public final class LoggerImport {
 
     private Outcome take(LoggerRows from) {
         for (var row = from.next(); row != null; row = from.next()) {
-            if (row.number() <= seen.headerRow() || isBlank(row)) {
-                continue;
+            // Titles, the header, and a line of units below it.
+            if (row.number() >= firstReading && !isBlank(row)) {
+                one(row);
             }
-            one(row);
         }
         var fault = from.fault();
         if (fault != null) {
@@ -182,22 +184,17 @@ public final class LoggerImport {
     private void one(LoggerRows.Row row) {
         var written = layout.time(row);
         if (written.isEmpty()) {
-            // Titles above a table that has no header, and lines without a time below it.
-            if (seen.headerRow() > 0) {
-                problems.add(row.number(), null, null, "has no time", "Write when it was read, or take the row out.");
-            }
+            problems.add(row.number(), null, null, "has no time", "Write when it was read, or take the row out.");
             return;
         }
         var time = seen.form().read(written.get());
         if (time.isEmpty()) {
-            if (seen.headerRow() > 0 || rows > 0) {
-                problems.add(
-                        row.number(),
-                        null,
-                        written.get(),
-                        "is not a time like those above",
-                        "Write it as the others are, or take the row out.");
-            }
+            problems.add(
+                    row.number(),
+                    null,
+                    written.get(),
+                    "is not a time like those above",
+                    "Write it as the others are, or take the row out.");
             return;
         }
         var source = source(layout.machine(row).orElse(""), layout.sensor(row).orElse(""));
@@ -283,13 +280,22 @@ public final class LoggerImport {
 
     private Optional<Channel> channel(LoggerRows.Row row, Key key, Layout.ValueAt at) {
         try {
-            var place = key.machine().isEmpty() ? into.place() : place(key.machine());
+            var place = key.machine().isEmpty() ? into.place() : Optional.of(place(key.machine()));
+            if (place.isEmpty()) {
+                problems.add(
+                        row.number(),
+                        null,
+                        null,
+                        "names no machine",
+                        "Write one, or say where such rows belong, as in --machine Setter.");
+                return Optional.empty();
+            }
             var name = key.sensor().isEmpty()
                     ? at.sensor().orElse(SensorName.ONLY)
                     : new SensorName(
                             at.sensor().map(s -> key.sensor() + ", " + s.text()).orElse(key.sensor()));
             return Optional.of(
-                    new Channel(place, name, at.use().quantity(), at.use().unit()));
+                    new Channel(place.get(), name, at.use().quantity(), at.use().unit()));
         } catch (OutOfRange wrong) {
             problems.add(
                     row.number(),

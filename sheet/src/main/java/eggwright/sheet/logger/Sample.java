@@ -16,6 +16,8 @@ record Sample(int headerRow, List<String> header, List<LoggerRows.Row> rows) {
 
     private static final int MOST_TITLES = 60;
 
+    private static final int MOST_UNIT = 6;
+
     /** A column of numbers has one in so many cells at least. */
     private static final int FEWEST = 4;
 
@@ -38,15 +40,40 @@ record Sample(int headerRow, List<String> header, List<LoggerRows.Row> rows) {
                 titles.add(row);
             }
         }
-        // The last title that is as wide as a reading names the columns.
         int width = rows.isEmpty() ? 0 : rows.getFirst().cells().size();
-        for (int i = titles.size() - 1; i >= 0; i--) {
-            var cells = titles.get(i).cells();
-            if (cells.stream().filter(c -> !c.isEmpty()).count() >= 2 && cells.size() >= width - 1) {
-                return new Sample(titles.get(i).number(), named(cells, width), rows);
-            }
+        var wide = titles.stream().filter(title -> isWide(title, width)).toList();
+        if (wide.isEmpty()) {
+            return new Sample(0, named(List.of(), width), rows);
         }
-        return new Sample(0, named(List.of(), width), rows);
+        // The last of them names the columns, unless it tells only the units of the one above.
+        var last = wide.getLast();
+        if (wide.size() > 1 && isUnits(last.cells())) {
+            var header = wide.get(wide.size() - 2);
+            return new Sample(header.number(), named(joined(header.cells(), last.cells()), width), rows);
+        }
+        return new Sample(last.number(), named(last.cells(), width), rows);
+    }
+
+    /** As wide as a reading, with a name or two in it. */
+    private static boolean isWide(LoggerRows.Row title, int width) {
+        return title.cells().stream().filter(c -> !c.isEmpty()).count() >= 2
+                && title.cells().size() >= width - 1;
+    }
+
+    private static boolean isUnits(List<String> cells) {
+        var words = cells.stream().filter(c -> !c.isEmpty()).toList();
+        return words.stream().allMatch(c -> c.length() <= MOST_UNIT)
+                && words.stream().anyMatch(c -> new HeaderWords(c).isUnit());
+    }
+
+    private static List<String> joined(List<String> names, List<String> units) {
+        var joined = new ArrayList<String>();
+        for (int i = 0; i < Math.max(names.size(), units.size()); i++) {
+            var name = i < names.size() ? names.get(i) : "";
+            var unit = i < units.size() ? units.get(i) : "";
+            joined.add((name + " " + unit).strip());
+        }
+        return joined;
     }
 
     private static List<String> named(List<String> cells, int width) {

@@ -61,7 +61,7 @@ class LoggerImportTest {
         var looked = LoggerImport.look(file, Optional.empty(), Optional.empty());
         var seen = assertInstanceOf(Looked.Seen.class, looked, looked::toString);
         var shelf = new Shelf();
-        var outcome = LoggerImport.load(file, seen, new LoggerImport.Into(SETTER, CHICAGO, JUNE), shelf);
+        var outcome = LoggerImport.load(file, seen, new LoggerImport.Into(Optional.of(SETTER), CHICAGO, JUNE), shelf);
         assertInstanceOf(LoggerImport.Outcome.Loaded.class, outcome, outcome::toString);
         return shelf.all();
     }
@@ -78,7 +78,8 @@ class LoggerImportTest {
     private static String refused(String text, ZoneId zone) {
         var file = LoggerFile.of(text.getBytes(StandardCharsets.UTF_8), "log.csv");
         var seen = assertInstanceOf(Looked.Seen.class, LoggerImport.look(file, Optional.empty(), Optional.empty()));
-        return switch (LoggerImport.load(file, seen, new LoggerImport.Into(SETTER, zone, JUNE), new Shelf())) {
+        return switch (LoggerImport.load(
+                file, seen, new LoggerImport.Into(Optional.of(SETTER), zone, JUNE), new Shelf())) {
             case LoggerImport.Outcome.Refused(var problems, var beyond) -> words(problems);
             case LoggerImport.Outcome.Loaded loaded -> "taken: " + loaded;
         };
@@ -180,6 +181,63 @@ class LoggerImportTest {
                         25.03.2027;06:00:00;37,5;55,1
                         25.03.2027;06:10:00;37,6;
                         """).get(air(ReadingUnit.CELSIUS)));
+    }
+
+    @Test
+    void unitsBelowTheHeader_areReadAsPartOfIt() {
+        var text = """
+                Cellar logger,,
+                When,Temperature,Humidity
+                ,°C,%
+                2027-03-25 06:00,37.5,55.1
+                2027-03-25 06:10,37.6,55.0
+                """;
+        assertEquals("When=time,Temperature °C=air_temperature_c,Humidity %=humidity_pct", columns(text));
+        assertEquals(
+                at("2027-03-25T11:00:00Z", 37.5).and(at("2027-03-25T11:10:00Z", 37.6)),
+                loaded(text).get(air(ReadingUnit.CELSIUS)));
+    }
+
+    @Test
+    void oddRow_isNamed_whetherTheFileHasAHeaderOrNot() {
+        // Beyond what is looked at before.
+        var rows = "2027-03-25 06:00,99.5\n".repeat(6_000) + "lost,99.5\n,99.3\n";
+        for (var header : java.util.List.of("Time,Temp °F\n", "")) {
+            var text = header + rows;
+            var seen = assertInstanceOf(
+                    Looked.Seen.class,
+                    look(
+                            text,
+                            header.isEmpty()
+                                    ? Optional.of("column 1=time,column 2=air_temperature_f")
+                                    : Optional.empty()));
+            var file = LoggerFile.of(text.getBytes(StandardCharsets.UTF_8), "log.csv");
+            var outcome = LoggerImport.load(
+                    file, seen, new LoggerImport.Into(Optional.of(SETTER), CHICAGO, JUNE), new Shelf());
+            var refused = assertInstanceOf(LoggerImport.Outcome.Refused.class, outcome);
+            int first = header.isEmpty() ? 6_001 : 6_002;
+            assertTrue(
+                    words(refused.problems()).contains("row " + first + ": \"lost\" is not a time like those above"),
+                    () -> words(refused.problems()));
+            assertTrue(
+                    words(refused.problems()).contains("row " + (first + 1) + ": has no time"),
+                    () -> words(refused.problems()));
+        }
+    }
+
+    @Test
+    void rowWithoutAMachine_isNamed_whereTheOthersNameOne() {
+        var text = """
+                Machine,Time,Temp °F
+                Setter 1,2027-03-25 06:00,99.5
+                ,2027-03-25 06:10,99.4
+                """;
+        var seen = assertInstanceOf(Looked.Seen.class, look(text));
+        var file = LoggerFile.of(text.getBytes(StandardCharsets.UTF_8), "log.csv");
+        var outcome =
+                LoggerImport.load(file, seen, new LoggerImport.Into(Optional.empty(), CHICAGO, JUNE), new Shelf());
+        var refused = assertInstanceOf(LoggerImport.Outcome.Refused.class, outcome);
+        assertTrue(words(refused.problems()).contains("row 3: names no machine"), () -> words(refused.problems()));
     }
 
     @Test

@@ -31,46 +31,45 @@ record Clock(Instant set, double periodDays, double referenceCelsius, List<Warmt
 
     /** When a share of development is reached. */
     Instant reaches(double developed, Pace pace) {
+        return run(developed, set.plusMillis(Math.round(MOST_PERIODS * periodDays * MILLIS_PER_DAY)), pace)
+                .at();
+    }
+
+    /** How far it has come by an instant. */
+    double at(Instant when, Pace pace) {
+        return run(Double.POSITIVE_INFINITY, when, pace).developed();
+    }
+
+    private record Reached(Instant at, double developed) {}
+
+    /** Runs until a share is reached, or an instant, whichever comes first. */
+    private Reached run(double goal, Instant latest, Pace pace) {
         double done = 0;
         var at = set;
         int next = 0;
-        var end = set.plusMillis(Math.round(MOST_PERIODS * periodDays * MILLIS_PER_DAY));
-        while (done < developed && at.isBefore(end)) {
+        while (done < goal && at.isBefore(latest)) {
             while (next < eggs.size() && !eggs.get(next).to().isAfter(at)) {
                 next++;
             }
             boolean isKnown = next < eggs.size() && !eggs.get(next).from().isAfter(at);
             double celsius = isKnown ? eggs.get(next).celsius() : aheadCelsius;
-            var until = at.plus(STEP);
+            var until = earlier(at.plus(STEP), latest);
             if (next < eggs.size()) {
-                var change = isKnown ? eggs.get(next).to() : eggs.get(next).from();
-                until = change.isBefore(until) ? change : until;
+                until = earlier(isKnown ? eggs.get(next).to() : eggs.get(next).from(), until);
             }
             double perMilli = rate(celsius, done, pace) / (periodDays * MILLIS_PER_DAY);
             double gained = perMilli * Duration.between(at, until).toMillis();
-            if (done + gained >= developed) {
-                return at.plusMillis((long) Math.ceil((developed - done) / perMilli));
+            if (done + gained >= goal) {
+                return new Reached(at.plusMillis((long) Math.ceil((goal - done) / perMilli)), goal);
             }
             done += gained;
             at = until;
         }
-        return at;
+        return new Reached(at, done);
     }
 
-    /** How far it has come by an instant. */
-    double at(Instant when, Pace pace) {
-        double low = 0;
-        double high = MOST_PERIODS;
-        // Time of a share is monotone in the share.
-        for (int i = 0; i < 40; i++) {
-            double middle = (low + high) / 2;
-            if (reaches(middle, pace).isAfter(when)) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return low;
+    private static Instant earlier(Instant one, Instant other) {
+        return one.isBefore(other) ? one : other;
     }
 
     private double rate(double celsius, double done, Pace pace) {

@@ -64,7 +64,7 @@ public final class NightReckoning {
                     .filter(w -> rule.isOfTemperature(w.celsius()))
                     .mapToDouble(NightReckoning::hours)
                     .sum();
-            if (hours > rule.hoursFrom() && hours <= rule.hoursTo()) {
+            if (rule.isOfLength(hours)) {
                 double says = end == End.LOW ? rule.lowPct() : rule.highPct();
                 worst = Math.max(worst, says);
                 used.add(rule);

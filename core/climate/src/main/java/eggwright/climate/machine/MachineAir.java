@@ -26,6 +26,9 @@ import java.util.function.Function;
 
 /** The air of the farm's machines; what each tells is gathered once. */
 final class MachineAir {
+    /** Older sets say nothing of these hens and this machine: a season. */
+    private static final Duration REACH = Duration.ofDays(400);
+
     private final Picture picture;
     private final AirTelling telling;
     private final Surroundings surroundings;
@@ -107,7 +110,7 @@ final class MachineAir {
         if (known != null) {
             return known;
         }
-        var earliest = now.minus(PastSets.reach());
+        var earliest = now.minus(REACH);
         var from = picture.sets().values().stream()
                 .map(SetPicture::startedAt)
                 .map(java.time.OffsetDateTime::toInstant)

@@ -10,7 +10,6 @@ import eggwright.climate.weight.MassSeries;
 import eggwright.climate.weight.Shells;
 import eggwright.trade.LossTarget;
 import eggwright.trade.Species;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -92,10 +91,5 @@ final class PastSets {
     /** Eggs that nobody sorted would make the share a guess. */
     private static boolean hasLost(EggAccount account) {
         return account.eggs(Fate.REMOVED_UNSORTED) * 20 > account.eggsSet();
-    }
-
-    /** How far back air has to be known. */
-    static Duration reach() {
-        return Duration.ofDays(400);
     }
 }

@@ -29,6 +29,8 @@ public final class Advising {
 
     /** With less left, humidity hardly moves the loss any more: ours. */
     private static final double LEAST_DAYS = 0.5;
+    /** No dial and no wick is read closer: ours. */
+    private static final double SAME_POINTS = 1;
 
     private static final double MILLIS_PER_DAY = 86_400_000.0;
 
@@ -55,20 +57,52 @@ public final class Advising {
     public static MachineAdvice of(
             List<InMachine> sets, SetPoint air, Surroundings surroundings, SafeLimits limits, Instant at) {
         var advising = new Advising(air, surroundings, limits);
-        var left = sets.stream().filter(s -> days(at, s.until()) >= LEAST_DAYS).toList();
-        if (left.isEmpty()) {
-            return new MachineAdvice(List.of(), null, null);
-        }
-        var parties = new ArrayList<Compromise.Party>();
-        var advice = new ArrayList<SetAdvice>();
-        for (var set : left) {
+        var parties = new ArrayList<Party>();
+        for (var set : sets) {
             double days = days(at, set.until());
-            parties.add(new Compromise.Party(
-                    advising.line(set, days), set.aim().band().middlePct(), Math.max(1, set.eggs())));
-            advice.add(advising.of(set, days));
+            if (days >= LEAST_DAYS) {
+                parties.add(new Party(set, days, advising.of(set, days)));
+            }
         }
-        var together = Compromise.of(parties, limits);
-        return new MachineAdvice(advice, together, advising.wetBulb(together.humidity()));
+        return new MachineAdvice(parties.stream().map(Party::advice).toList(), advising.dial(parties));
+    }
+
+    /** A set with its own advice. */
+    private record Party(InMachine set, double days, SetAdvice advice) {}
+
+    private Dial dial(List<Party> parties) {
+        if (parties.isEmpty()) {
+            return new Dial.NothingLeft();
+        }
+        var weighed = parties.stream()
+                .filter(party -> party.advice().step() != SetAdvice.Step.WEIGH_FIRST)
+                .toList();
+        if (weighed.isEmpty()) {
+            return new Dial.WeighFirst();
+        }
+        if (weighed.stream().allMatch(party -> party.advice().step() == SetAdvice.Step.STAY)) {
+            return new Dial.Leave(Dial.Leave.Why.ALL_LAND);
+        }
+        // One set alone may go half of the way; several meet in the middle as it is.
+        var humidity = weighed.size() == 1
+                ? weighed.getFirst().advice().run()
+                : Compromise.of(weighed.stream().map(this::voice).toList(), limits)
+                        .humidity();
+        if (Math.abs(humidity.pct() - now.humidity().pct()) < SAME_POINTS) {
+            return new Dial.Leave(Dial.Leave.Why.NEAR);
+        }
+        return new Dial.Turn(
+                humidity,
+                wetBulb(humidity),
+                weighed.stream()
+                        .map(party -> new Dial.Landing(
+                                party.advice(), line(party.set(), party.days()).lossPct(humidity.pct())))
+                        .toList());
+    }
+
+    private Compromise.Party voice(Party party) {
+        var set = party.set();
+        return new Compromise.Party(line(set, party.days()), set.aim().band().middlePct(), Math.max(1, set.eggs()));
     }
 
     private SetAdvice of(InMachine set, double days) {

@@ -9,11 +9,10 @@ import eggwright.units.Mass;
 import eggwright.units.OutOfRange;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * Works out what a set has lost from the weighings of its trays and from the air that it had.
@@ -26,6 +25,9 @@ import java.util.TreeMap;
 public final class LossReckoning {
     /** A first weighing within so long of the set stands for the set mass. */
     private static final Duration AT_SET = Duration.ofHours(12);
+
+    /** Trays weighed within so long are one weighing: ours. */
+    private static final Duration ONE_WEIGHING = Duration.ofHours(12);
 
     /** More than three times what the leakiest shells of the guess let out is a slip: ours. */
     private static final double MOST_OF_GUESS = 3;
@@ -66,11 +68,11 @@ public final class LossReckoning {
         var fitted = sound.stream().map(this::fit).flatMap(Optional::stream).toList();
         var shells = together(fitted);
         var measured = measured(fitted);
-        var now2 = now(measured, shells, now);
+        var reckoned = now(measured, shells, now);
         int eggs = fitted.stream()
                 .mapToInt(f -> f.series().masses().getLast().eggs())
                 .sum();
-        return new SetLoss(name, species, eggs, measured, shells, now2, oddities);
+        return new SetLoss(name, species, eggs, measured, shells, reckoned, oddities);
     }
 
     /** Leaves out weighings that cannot be. */
@@ -163,23 +165,33 @@ public final class LossReckoning {
         return 1 / (error * error);
     }
 
-    /** What the scale said, day by day; trays count by their eggs. */
+    /** What the scale said, weighing by weighing; trays count by their eggs. */
     private List<SetLoss.Measured> measured(List<Fitted> fitted) {
-        var byDay = new TreeMap<Long, List<Say>>();
+        var says = new ArrayList<Say>();
         for (var one : fitted) {
             var masses = one.series().masses();
             for (var mass : masses) {
-                if (mass.equals(masses.getFirst())
-                        && Duration.between(set, mass.at()).compareTo(AT_SET) <= 0) {
-                    continue;
+                if (!mass.equals(masses.getFirst())
+                        || Duration.between(set, mass.at()).compareTo(AT_SET) > 0) {
+                    says.add(say(one, mass));
                 }
-                byDay.computeIfAbsent(
-                                mass.at().atOffset(ZoneOffset.UTC).toLocalDate().toEpochDay(), d -> new ArrayList<>())
-                        .add(say(one, mass));
             }
         }
+        says.sort(Comparator.comparing(Say::at));
         var measured = new ArrayList<SetLoss.Measured>();
-        byDay.values().forEach(says -> measured.add(put(says)));
+        var together = new ArrayList<Say>();
+        for (var say : says) {
+            // Trays of one evening are one weighing, on whichever side of midnight.
+            if (!together.isEmpty()
+                    && Duration.between(together.getFirst().at(), say.at()).compareTo(ONE_WEIGHING) > 0) {
+                measured.add(put(together));
+                together.clear();
+            }
+            together.add(say);
+        }
+        if (!together.isEmpty()) {
+            measured.add(put(together));
+        }
         return measured;
     }
 

@@ -9,7 +9,7 @@ import java.util.List;
  * What the eggs of one set have lost since they were set. Storage before is not in it.
  *
  * @param eggsWeighed at the last weighing, over all trays; 0 where none was weighed
- * @param measured what the scale said, one for each day of weighing
+ * @param measured what the scale said, one for each weighing, in time order
  * @param shells how leaky
  * @param now reckoned on to now
  * @param oddities weighings that were left aside
@@ -28,7 +28,7 @@ public record SetLoss(
     }
 
     /**
-     * A day of weighing.
+     * A weighing of some trays.
      *
      * @param loss since the set
      */

@@ -2,6 +2,7 @@ package eggwright.climate.machine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.fold.Ledger;
@@ -20,6 +21,7 @@ import eggwright.climate.reading.ReadingStore;
 import eggwright.climate.reading.ReadingUnit;
 import eggwright.climate.reading.ReadingsGathered;
 import eggwright.climate.reading.SensorName;
+import eggwright.climate.weight.Dial;
 import eggwright.climate.weight.SetAdvice;
 import eggwright.climate.weight.Shells;
 import eggwright.egg.air.Ventilation;
@@ -85,9 +87,11 @@ class MachineRoomTest {
             boolean isKept = one.step() == SetAdvice.Step.STAY || one.step() == SetAdvice.Step.WEIGH_FIRST;
             assertTrue(isKept || (one.run().pct() >= 30 && one.run().pct() <= 70), one::toString);
         }
-        var together = advice.compromise().orElseThrow();
-        assertTrue(together.humidity().pct() >= 30 && together.humidity().pct() <= 70);
-        assertEquals(advice.sets().size(), together.lossesPct().size());
+        var turn = assertInstanceOf(Dial.Turn.class, advice.dial());
+        assertTrue(turn.humidity().pct() >= 30 && turn.humidity().pct() <= 70);
+        assertEquals(
+                advice.weighed(),
+                turn.landings().stream().map(Dial.Landing::advice).toList());
     }
 
     @Test

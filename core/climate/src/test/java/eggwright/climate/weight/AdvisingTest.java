@@ -2,6 +2,7 @@ package eggwright.climate.weight;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.entry.WeighedWhat;
@@ -181,6 +182,32 @@ class AdvisingTest {
     }
 
     @Test
+    void traysOfOneEvening_areOneWeighing_onWhicheverSideOfMidnight() {
+        var setter = new Setter(new SplittableRandom(12), SEA_LEVEL, 0.0015, 3, 54)
+                .weigh()
+                .run(7.45, 50)
+                .weigh();
+        var apart = new ArrayList<MassSeries>();
+        for (var series : setter.series()) {
+            var last = series.masses().getLast();
+            // Ten minutes a tray; midnight in Greenwich falls between them.
+            var at = Instant.parse("2027-04-12T23:48:00Z").plusSeconds(600L * apart.size());
+            apart.add(new MassSeries(
+                    Setter.NAME,
+                    series.tray(),
+                    series.what(),
+                    List.of(
+                            series.masses().getFirst(),
+                            new MeanMass(at, last.grams(), last.errorGrams(), last.eggs()))));
+        }
+        var loss =
+                LossReckoning.of(Setter.NAME, Species.PHEASANT, Setter.SET, setter.now(), apart, setter.air(), GUESS);
+        assertEquals(
+                List.of(162),
+                loss.measured().stream().map(SetLoss.Measured::eggs).toList());
+    }
+
+    @Test
     void trayThatGained_isLeftAside_andTold() {
         var setter = new Setter(new SplittableRandom(8), SEA_LEVEL, 0.0015, 3, 54)
                 .weigh()
@@ -223,12 +250,34 @@ class AdvisingTest {
                 young.now());
         double one = advice.sets().get(0).neededPct();
         double other = advice.sets().get(1).neededPct();
-        double together = advice.compromise().orElseThrow().humidity().pct();
-        assertTrue(
-                together <= Math.clamp(Math.max(one, other), 30, 70)
-                        && together >= Math.clamp(Math.min(one, other), 30, 70),
-                one + ", " + other + ": " + together);
-        assertEquals(2, advice.compromise().orElseThrow().lossesPct().size());
+        var turn = assertInstanceOf(Dial.Turn.class, advice.dial());
+        double together = turn.humidity().pct();
+        double low = Math.clamp(Math.min(one, other), 30, 70);
+        double high = Math.clamp(Math.max(one, other), 30, 70);
+        assertTrue(together >= low && together <= high, one + ", " + other + ": " + together);
+        assertEquals(2, turn.landings().size());
+    }
+
+    @Test
+    void setThatNobodyWeighed_hasNoVoiceInTheSetting() {
+        var weighed = new Setter(new SplittableRandom(9), SEA_LEVEL, 0.0012, 3, 54)
+                .weigh()
+                .run(10, 50)
+                .weigh();
+        var guessed = new Setter(new SplittableRandom(10), SEA_LEVEL, 0.0030, 3, 54)
+                .weigh()
+                .run(10, 50);
+        var alone = new Advising.InMachine(loss(weighed), TRADE, day(21), 150);
+        var silent = new Advising.InMachine(loss(guessed), TRADE, day(21), 5_000);
+        var air = new SetPoint(Setter.WARM, new Humidity(50));
+        var one = Advising.of(List.of(alone), air, SEA_LEVEL, Advising.LIMITS, weighed.now());
+        var both = Advising.of(List.of(alone, silent), air, SEA_LEVEL, Advising.LIMITS, weighed.now());
+        assertEquals(one.dial(), both.dial());
+        assertEquals(2, both.sets().size());
+        assertInstanceOf(
+                Dial.WeighFirst.class,
+                Advising.of(List.of(silent), air, SEA_LEVEL, Advising.LIMITS, weighed.now())
+                        .dial());
     }
 
     @Test
