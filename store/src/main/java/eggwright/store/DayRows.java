@@ -5,7 +5,6 @@ import eggwright.climate.reading.DayCodec;
 import eggwright.climate.reading.ReadingStore.Extent;
 import eggwright.climate.reading.ReadingStore.Taken;
 import eggwright.climate.reading.Readings;
-import eggwright.climate.reading.ReadingsGathered;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -29,16 +28,13 @@ final class DayRows {
             select.setInt(2, channel);
             select.setLong(3, DayCodec.dayOf(from));
             select.setLong(4, DayCodec.dayOf(to));
-            var gathered = new ReadingsGathered();
+            var days = new ArrayList<Readings>();
             try (var rows = select.executeQuery()) {
                 while (rows.next()) {
-                    var day = read(rows.getLong(1), rows.getBytes(2)).between(from, to);
-                    for (int i = 0; i < day.count(); i++) {
-                        gathered.add(day.millis(i), day.value(i));
-                    }
+                    days.add(read(rows.getLong(1), rows.getBytes(2)).between(from, to));
                 }
             }
-            return gathered.take();
+            return Readings.all(days);
         }
     }
 

@@ -2,6 +2,7 @@ package eggwright.climate.reading;
 
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * What one channel read, in time order, in the channel's own unit. Immutable. Two readings of one instant both stay; the
@@ -30,10 +31,23 @@ public final class Readings {
         return ofOwn(millis.clone(), values.clone(), millis.length);
     }
 
+    /** Takes the arrays as they are; whoever gives them keeps no hand on them. */
     static Readings ofOwn(long[] millis, double[] values, int count) {
-        if (!isInOrder(millis, values, count)) {
-            sort(millis, values, count);
+        boolean isStrict = isStrictlyInOrder(millis, count);
+        if (isStrict && count == millis.length) {
+            return new Readings(millis, values);
         }
+        int kept = count;
+        if (!isStrict) {
+            if (!isInOrder(millis, values, count)) {
+                sort(millis, values, count);
+            }
+            kept = once(millis, values, count);
+        }
+        return new Readings(Arrays.copyOf(millis, kept), Arrays.copyOf(values, kept));
+    }
+
+    private static int once(long[] millis, double[] values, int count) {
         int kept = 0;
         for (int i = 0; i < count; i++) {
             if (kept == 0 || millis[i] != millis[kept - 1] || !same(values[i], values[kept - 1])) {
@@ -42,7 +56,24 @@ public final class Readings {
                 kept++;
             }
         }
-        return new Readings(Arrays.copyOf(millis, kept), Arrays.copyOf(values, kept));
+        return kept;
+    }
+
+    /** Those of all, as {@link #and} joins them one by one. */
+    public static Readings all(List<Readings> parts) {
+        int count = 0;
+        for (var part : parts) {
+            count += part.count();
+        }
+        var millis = new long[count];
+        var values = new double[count];
+        int next = 0;
+        for (var part : parts) {
+            System.arraycopy(part.millis, 0, millis, next, part.count());
+            System.arraycopy(part.values, 0, values, next, part.count());
+            next += part.count();
+        }
+        return ofOwn(millis, values, count);
     }
 
     public static Readings of(Instant at, double value) {
@@ -110,6 +141,16 @@ public final class Readings {
             }
         }
         return low;
+    }
+
+    /** No two of one instant: then none is there twice either. */
+    private static boolean isStrictlyInOrder(long[] millis, int count) {
+        for (int i = 1; i < count; i++) {
+            if (millis[i - 1] >= millis[i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isInOrder(long[] millis, double[] values, int count) {

@@ -34,11 +34,33 @@ public final class Sifting {
     }
 
     public static Sifted of(Channel channel, Readings readings, List<Released> released) {
+        if (isSound(channel, readings)) {
+            return new Sifted(readings, List.of());
+        }
         var sifting = new Sifting(channel, released);
         for (int i = 0; i < readings.count(); ) {
             i = sifting.instant(readings, i);
         }
         return new Sifted(sifting.good.take(), sifting.held);
+    }
+
+    /** Most are: then there is nothing to tell apart, and no second copy of a season. */
+    private static boolean isSound(Channel channel, Readings readings) {
+        var sound = Sound.of(channel.quantity());
+        for (int i = 0; i < readings.count(); i++) {
+            double standard = channel.unit().standard(readings.value(i));
+            if (!(standard >= sound.least() && standard <= sound.most())) {
+                return false;
+            }
+            if (i > 0) {
+                long step = readings.millis(i) - readings.millis(i - 1);
+                double change = channel.unit().standardDifference(readings.value(i) - readings.value(i - 1));
+                if (step == 0 || (step <= Sound.JUMP_MILLIS && Math.abs(change) > sound.jump())) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** All readings of one instant. */

@@ -2,6 +2,7 @@ package eggwright.climate.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -20,6 +21,18 @@ class ReadingsTest {
             assertEquals(a, a.and(a), "seed " + seed);
             assertEquals(a, a.and(Readings.NONE), "seed " + seed);
         }
+    }
+
+    @Test
+    void allAtOnce_isTheSameAsOneByOne() {
+        for (long seed = SEED; seed < SEED + 300; seed++) {
+            var random = new SplittableRandom(seed);
+            var parts = List.of(
+                    Logger.any(random, DAY), Logger.any(random, DAY), Logger.any(random, DAY + random.nextInt(3)));
+            var oneByOne = parts.stream().reduce(Readings.NONE, Readings::and);
+            assertEquals(oneByOne, Readings.all(parts), "seed " + seed);
+        }
+        assertEquals(Readings.NONE, Readings.all(List.of()));
     }
 
     @Test
