@@ -56,6 +56,18 @@ public final class AirTelling {
         return most;
     }
 
+    /** Places whose air temperature was read at an instant or later. */
+    public List<ReadingPlace> readSince(Instant from) {
+        return readings.channels().stream()
+                .filter(channel -> channel.quantity() == Quantity.AIR_TEMPERATURE)
+                .filter(channel -> readings.extent(channel)
+                        .filter(extent -> !extent.last().isBefore(from))
+                        .isPresent())
+                .map(Channel::place)
+                .distinct()
+                .toList();
+    }
+
     private List<Rollup> hours(Channel channel, Instant from, Instant to) {
         return rollups(channel, from, to, Cut.HOUR);
     }

@@ -3,9 +3,9 @@ package eggwright.climate.excursion;
 import eggwright.climate.rollup.Band;
 import eggwright.climate.rollup.Rollup;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Finds excursions in rolled-up readings. Short ones, as of an open door, are let go; near ones are one. */
@@ -14,7 +14,7 @@ public final class Excursions {
     static final Duration SHORTEST = Duration.ofMinutes(20);
 
     /** Back in the band for less than that is no end: ours. */
-    static final Duration SHORTEST_PAUSE = Duration.ofMinutes(30);
+    public static final Duration SHORTEST_PAUSE = Duration.ofMinutes(30);
 
     private Excursions() {}
 
@@ -23,10 +23,11 @@ public final class Excursions {
         var found = new ArrayList<Excursion>();
         @Nullable Excursion open = null;
         for (var rollup : rollups) {
-            var kind = kind(rollup, band);
-            if (kind == null) {
+            var which = kind(rollup, band);
+            if (which.isEmpty()) {
                 continue;
             }
+            var kind = which.get();
             double extreme = kind == Excursion.Kind.COLD ? rollup.min() : rollup.max();
             if (open != null
                     && open.kind() == kind
@@ -41,10 +42,12 @@ public final class Excursions {
         return found;
     }
 
-    private static Excursion.@Nullable Kind kind(Rollup rollup, Band band) {
-        return rollup.mean() < band.low()
-                ? Excursion.Kind.COLD
-                : rollup.mean() > band.high() ? Excursion.Kind.HOT : null;
+    /** Which way a stretch lies outside a band; empty where it does not. */
+    public static Optional<Excursion.Kind> kind(Rollup rollup, Band band) {
+        if (rollup.mean() < band.low()) {
+            return Optional.of(Excursion.Kind.COLD);
+        }
+        return rollup.mean() > band.high() ? Optional.of(Excursion.Kind.HOT) : Optional.empty();
     }
 
     private static double further(Excursion.Kind kind, double one, double other) {
@@ -55,10 +58,5 @@ public final class Excursions {
         if (open != null && open.length().compareTo(SHORTEST) >= 0) {
             found.add(open);
         }
-    }
-
-    /** Whether a machine is outside its band at an instant. */
-    public static boolean isOutside(List<Excursion> excursions, Instant now) {
-        return excursions.stream().anyMatch(e -> !now.isBefore(e.from()) && !now.isAfter(e.to().plus(SHORTEST_PAUSE)));
     }
 }
