@@ -1,6 +1,7 @@
 package eggwright.desk;
 
 import eggwright.desk.assets.Assets;
+import eggwright.desk.part.OutsideShown;
 import eggwright.desk.who.Role;
 import eggwright.desk.who.Visitor;
 import eggwright.desk.words.Words;
@@ -13,9 +14,11 @@ import java.util.Locale;
  * @param farm its name
  * @param look of this browser
  * @param visitor who sees it
+ * @param outside places that are outside their band; nothing for whoever has not joined
  * @param path that this page was asked for under; where the choice of look comes back to
  */
-public record Frame(String farm, Look look, Visitor visitor, String path, Words words, Assets assets) {
+public record Frame(
+        String farm, Look look, Visitor visitor, String path, Words words, Assets assets, OutsideShown outside) {
     /** A text of the frame itself. */
     public String say(String key, Object... arguments) {
         return words.say(key, arguments);
@@ -37,6 +40,11 @@ public record Frame(String farm, Look look, Visitor visitor, String path, Words 
                         .filter(place -> place != Place.NOTES || role != Role.LOOKER)
                         .toList())
                 .orElseGet(List::of);
+    }
+
+    /** Whether the visitor has joined. Whoever has not is told nothing of the farm. */
+    public boolean isKnown() {
+        return visitor.role().isPresent();
     }
 
     /** The name of a place. */

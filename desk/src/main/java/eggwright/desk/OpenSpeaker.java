@@ -6,6 +6,7 @@ import eggwright.desk.assets.Assets;
 import eggwright.desk.door.Headers;
 import eggwright.desk.network.FirstSteps;
 import eggwright.desk.network.Lan;
+import eggwright.desk.part.OutsideShown;
 import eggwright.desk.who.Visitor;
 import eggwright.desk.words.Words;
 import io.javalin.http.Context;
@@ -62,7 +63,8 @@ final class OpenSpeaker {
                 new Visitor.Nobody(),
                 "/",
                 Words.beside(Desk.class, setup.language()),
-                assets);
+                assets,
+                OutsideShown.NOTHING);
         ctx.status(status)
                 .contentType("text/html; charset=utf-8")
                 .result(painter.paint(new Answer.Page(status, "network/first-steps.jte", page), frame));

@@ -10,6 +10,7 @@ import eggwright.desk.door.Verdict;
 import eggwright.desk.form.Typed;
 import eggwright.desk.joining.Devices;
 import eggwright.desk.network.Lan;
+import eggwright.desk.part.OutsideShown;
 import eggwright.desk.who.May;
 import eggwright.desk.who.Role;
 import eggwright.desk.who.Visitor;
@@ -300,7 +301,15 @@ final class Speaker {
             json(ctx, page.status(), problem.json());
             return;
         }
-        var frame = new Frame(setup.farm().get(), look(ctx), visitor(ctx), asked(ctx), words(), assets);
+        var visitor = visitor(ctx);
+        var frame = new Frame(
+                setup.farm().get(),
+                look(ctx),
+                visitor,
+                asked(ctx),
+                words(),
+                assets,
+                May.READ.lets(visitor) ? setup.outside().get() : OutsideShown.NOTHING);
         ctx.status(page.status()).contentType("text/html; charset=utf-8").result(painter.paint(page, frame));
     }
 

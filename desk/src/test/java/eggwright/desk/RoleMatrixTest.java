@@ -45,6 +45,9 @@ final class RoleMatrixTest {
             GET  /machines                       | /machines                        | M O H L -
             GET  /machines/{machine}             | /machines/Setter                 | M O H L -
             GET  /machines/wet-bulb-table        | /machines/wet-bulb-table         | M O H L -
+            GET  /air/egg-room                   | /air/egg-room                    | M O H L -
+            GET  /air/brooder                    | /air/brooder                     | M O H L -
+            GET  /api/outside                    | /api/outside                     | M O H L -
             GET  /book                           | /book                            | M O H L -
             GET  /book/{id}                      | /book/$DESKS                     | M O H L -
             GET  /settings                       | /settings                        | M O H L -

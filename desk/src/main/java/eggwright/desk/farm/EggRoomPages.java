@@ -44,7 +44,8 @@ final class EggRoomPages implements Pages {
                 List.of(
                         new Link("/notes/eggs-gathered", words.say("eggRoom.gather")),
                         new Link("/notes/eggs-set", words.say("sets.new")),
-                        new Link("/notes/eggs-counted", words.say("eggRoom.count"))),
+                        new Link("/notes/eggs-counted", words.say("eggRoom.count")),
+                        new Link("/air/egg-room", words.say("eggRoom.air"))),
                 List.of(),
                 List.of(
                         ShelfSheet.of(book.picture(), words, book.time().toLocalDate()),

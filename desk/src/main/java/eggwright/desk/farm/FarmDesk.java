@@ -21,6 +21,7 @@ import eggwright.desk.link.LinkPages;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.machine.MachinePages;
 import eggwright.desk.machine.NoReadings;
+import eggwright.desk.machine.OutsidePages;
 import eggwright.desk.note.NotePages;
 import eggwright.desk.people.PeoplePages;
 import eggwright.desk.rate.RateBook;
@@ -116,12 +117,15 @@ public final class FarmDesk {
             var name = book.picture().farm().habits().farmName();
             return name.isEmpty() ? "Eggwright" : name;
         };
+        var outside = new OutsidePages(book, readings, LANGUAGE);
         return new Setup(
                 farm,
                 LANGUAGE,
                 port,
                 company.reach(),
+                outside,
                 List.of(
+                        outside,
                         new TodayPages(book, (set, visit) -> chicks.range(set, Shown.words(visit))),
                         new SetPages(book, chicks),
                         new ForeseenPages(book),

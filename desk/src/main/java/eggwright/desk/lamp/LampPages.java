@@ -85,6 +85,7 @@ public final class LampPages implements Pages {
         names.add(MANIFEST);
         for (var needed : List.of(
                 "js/lamp-page.js",
+                "js/outside.js",
                 "css/tokens.css",
                 "css/base.css",
                 "css/lamp.css",

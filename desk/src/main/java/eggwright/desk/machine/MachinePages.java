@@ -40,6 +40,7 @@ public final class MachinePages implements Pages {
     @Override
     public void addTo(Routes routes) {
         routes.read(MachinePaths.ALL, May.READ, this::all);
+        new RoomPages(book, rooms).addTo(routes);
         // Before the machines by name, of which none is found that is called like it.
         new WetBulbTables(book, rooms).addTo(routes);
         routes.read(MachinePaths.ALL + "/{machine}", May.READ, this::one);

@@ -1,6 +1,7 @@
 package eggwright.desk.machine;
 
 import eggwright.book.name.MachineName;
+import eggwright.climate.reading.ReadingPlace;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 
@@ -9,11 +10,23 @@ public final class MachinePaths {
     static final String ALL = "/machines";
     static final String WET_BULB_TABLE = ALL + "/wet-bulb-table";
 
+    static final String EGG_ROOM = "/air/egg-room";
+    static final String BROODER = "/air/brooder";
+
     private MachinePaths() {}
 
     /** The page of one machine. */
     public static String of(MachineName machine) {
         return ALL + "/" + encoded(machine.text());
+    }
+
+    /** The page of a place that has sensors. */
+    static String of(ReadingPlace place) {
+        return switch (place) {
+            case ReadingPlace.InMachine(var machine) -> of(machine);
+            case ReadingPlace.EggRoom room -> EGG_ROOM;
+            case ReadingPlace.Brooder brooder -> BROODER;
+        };
     }
 
     static String encoded(String text) {

@@ -1,39 +1,30 @@
 package eggwright.desk.machine;
 
 import eggwright.book.name.MachineName;
-import eggwright.book.picture.MachinePicture;
 import eggwright.book.picture.Picture;
 import eggwright.climate.excursion.Excursion;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.Night;
 import eggwright.climate.machine.SetInside;
-import eggwright.climate.reading.Channel;
-import eggwright.climate.reading.ReadingStore.Extent;
+import eggwright.climate.reading.ReadingPlace;
 import eggwright.desk.Visit;
 import eggwright.desk.live.LiveBook;
-import eggwright.desk.machine.OneMachinePage.Choice;
 import eggwright.desk.machine.OneMachinePage.Link;
-import eggwright.desk.machine.OneMachinePage.Readings;
-import eggwright.desk.machine.OneMachinePage.Standing;
 import eggwright.desk.part.CautionShown;
 import eggwright.desk.picture.ClimateChart.Guide;
 import eggwright.desk.who.May;
-import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.trade.caution.Cautions;
 import eggwright.trade.caution.Place;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** Puts the page of one machine together. */
 final class OneMachine {
-    private static final String CHARTS = "#readings";
-
     private final Rooms rooms;
     private final Picture picture;
     private final Instant at;
@@ -67,7 +58,13 @@ final class OneMachine {
                 new NowWords(at, zone, degrees, words).of(now, surroundings, picture, visit),
                 now.sets().stream().map(sets::of).toList(),
                 nights.stream().map(nightWords::of).toList(),
-                readings(now, channels, degrees, window),
+                new ReadingsPart(rooms, zone, degrees, words)
+                        .of(
+                                new ReadingPlace.InMachine(machine),
+                                picture.machine(machine),
+                                surroundings,
+                                aims(now),
+                                window),
                 new Calculator(visit.asked(), surroundings, degrees, words)
                         .shown(window, Optional.ofNullable(habits.altitude())),
                 cautions(nights));
@@ -92,65 +89,6 @@ final class OneMachine {
                 new Link("/notes/climate-noted?machine=" + MachinePaths.encoded(machine.text()), words.say("read")),
                 new Link("/notes/weighed", words.say("weigh")),
                 table);
-    }
-
-    private record Sensor(Channel channel, Extent extent) {}
-
-    private Readings readings(MachineNow now, List<Channel> channels, Degrees degrees, Window asked) {
-        var sensors = channels.stream()
-                .flatMap(c -> rooms.readings().extent(c).map(e -> new Sensor(c, e)).stream())
-                .toList();
-        var machine = picture.machine(now.machine());
-        var first = first(sensors, machine);
-        var window = asked.since(first);
-        var told = sensors.stream()
-                .map(s -> Told.of(rooms.readings(), s.channel(), s.extent(), window, zone))
-                .toList();
-        var charts = new Charts(window, zone, degrees, words)
-                .of(told, machine, Rooms.surroundings(picture.farm().habits()), aims(now));
-        var care = new CareWords(zone, words);
-        var path = MachinePaths.of(now.machine());
-        var days = Days.in(words.language());
-        return new Readings(
-                spans(path, window),
-                turns(path, window, first),
-                words.say(
-                        "window",
-                        days.stamp(window.from().atZone(zone)),
-                        days.stamp(window.to().atZone(zone))),
-                charts.isEmpty() ? words.say(first.isEmpty() ? "readings.never" : "readings.none") : "",
-                charts,
-                told.isEmpty() ? "" : care.brief(told),
-                care.of(told));
-    }
-
-    /** When anything was first read, by a sensor or by hand. */
-    private static Optional<Instant> first(List<Sensor> sensors, Optional<MachinePicture> machine) {
-        var instants = new ArrayList<Instant>();
-        sensors.forEach(s -> instants.add(s.extent().first()));
-        machine.ifPresent(
-                m -> m.climate().forEach(read -> instants.add(read.at().toInstant())));
-        return instants.stream().min(Comparator.naturalOrder());
-    }
-
-    private List<Choice> spans(String path, Window window) {
-        return Arrays.stream(Span.values())
-                .map(span -> new Choice(
-                        path + window.as(span) + CHARTS,
-                        words.say("span." + span.word()),
-                        span == window.span() ? Standing.SHOWN : Standing.OTHER))
-                .toList();
-    }
-
-    private List<Link> turns(String path, Window window, Optional<Instant> first) {
-        var turns = new ArrayList<Link>();
-        if (first.filter(f -> f.isBefore(window.from())).isPresent()) {
-            turns.add(new Link(path + window.earlier() + CHARTS, words.say("earlier")));
-        }
-        if (window.to().isBefore(window.now())) {
-            turns.add(new Link(path + window.later() + CHARTS, words.say("later")));
-        }
-        return turns;
     }
 
     /**

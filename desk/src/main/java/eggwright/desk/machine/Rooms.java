@@ -6,10 +6,12 @@ import eggwright.book.picture.Picture;
 import eggwright.climate.air.AirTelling;
 import eggwright.climate.air.SensorCare;
 import eggwright.climate.air.Surroundings;
+import eggwright.climate.machine.Alert;
 import eggwright.climate.machine.MachineNights;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.MachineRoom;
 import eggwright.climate.machine.Night;
+import eggwright.climate.machine.Watch;
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.ReadingPlace;
 import eggwright.climate.reading.ReadingStore;
@@ -39,7 +41,11 @@ final class Rooms {
 
     /** The sensors of one machine. */
     List<Channel> channels(MachineName machine) {
-        var place = new ReadingPlace.InMachine(machine);
+        return channels(new ReadingPlace.InMachine(machine));
+    }
+
+    /** The sensors of a place. */
+    List<Channel> channels(ReadingPlace place) {
         return readings.channels().stream().filter(c -> c.place().equals(place)).toList();
     }
 
@@ -64,6 +70,12 @@ final class Rooms {
         var profiles = FarmProfiles.of(picture.farm());
         return new MachineNights(picture, new AirTelling(readings, SensorCare.NONE), profiles::of)
                 .of(machine, at.minus(NIGHTS), at);
+    }
+
+    /** What is outside its band now. */
+    List<Alert> outside(Picture picture, Instant at) {
+        var profiles = FarmProfiles.of(picture.farm());
+        return new Watch(picture, new AirTelling(readings, SensorCare.NONE), profiles::of).at(at);
     }
 
     /** Of the altitude that the farm noted, or of sea level. */

@@ -255,7 +255,7 @@ final class LampStates {
             phone.open("Wren");
             var other = context.newPage();
             other.navigate(farm.address().resolve("/lamp").toString());
-            other.waitForSelector("[role=alert]");
+            other.waitForSelector("#lamp [role=alert]");
             look.accept("other-tab", other);
             other.close();
             phone.touch(".next [data-key^=take]");
@@ -263,14 +263,14 @@ final class LampStates {
                     () => { IDBObjectStore.prototype.add = () => { throw new DOMException('The quota is reached', 'QuotaExceededError'); }; }
                     """);
             phone.touch(".view.tray [data-key=clear]");
-            phone.page().waitForSelector("[role=alert]");
+            phone.page().waitForSelector("#lamp [role=alert]");
             look.accept("no-room", phone.page());
             phone.kill();
             var broken = context.newPage();
             broken.addInitScript(
                     "IDBFactory.prototype.open = () => { throw new DOMException('Not in a private tab'); };");
             broken.navigate(farm.address().resolve("/lamp").toString());
-            broken.waitForSelector("[role=alert]");
+            broken.waitForSelector("#lamp [role=alert]");
             look.accept("not-started", broken);
             broken.close();
         });

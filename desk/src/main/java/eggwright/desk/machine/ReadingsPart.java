@@ -1,0 +1,99 @@
+package eggwright.desk.machine;
+
+import eggwright.book.picture.MachinePicture;
+import eggwright.climate.air.Surroundings;
+import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.ReadingPlace;
+import eggwright.climate.reading.ReadingStore.Extent;
+import eggwright.desk.machine.OneMachinePage.Choice;
+import eggwright.desk.machine.OneMachinePage.Link;
+import eggwright.desk.machine.OneMachinePage.Readings;
+import eggwright.desk.machine.OneMachinePage.Standing;
+import eggwright.desk.words.Days;
+import eggwright.desk.words.Words;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What was read in a place, over a window of time: charts, and what of it is in doubt. */
+final class ReadingsPart {
+    private static final String CHARTS = "#readings";
+
+    private final Rooms rooms;
+    private final ZoneId zone;
+    private final Degrees degrees;
+    private final Words words;
+
+    ReadingsPart(Rooms rooms, ZoneId zone, Degrees degrees, Words words) {
+        this.rooms = rooms;
+        this.zone = zone;
+        this.degrees = degrees;
+        this.words = words;
+    }
+
+    private record Sensor(Channel channel, Extent extent) {}
+
+    /** @param machine what was read by hand; empty where nobody reads */
+    Readings of(
+            ReadingPlace place,
+            Optional<MachinePicture> machine,
+            Surroundings surroundings,
+            Charts.Aims aims,
+            Window asked) {
+        var sensors = rooms.channels(place).stream()
+                .flatMap(c -> rooms.readings().extent(c).map(e -> new Sensor(c, e)).stream())
+                .toList();
+        var first = first(sensors, machine);
+        var window = asked.since(first);
+        var told = sensors.stream()
+                .map(s -> Told.of(rooms.readings(), s.channel(), s.extent(), window, zone))
+                .toList();
+        var charts = new Charts(window, zone, degrees, words).of(told, machine, surroundings, aims);
+        var care = new CareWords(zone, words);
+        var path = MachinePaths.of(place);
+        var days = Days.in(words.language());
+        return new Readings(
+                spans(path, window),
+                turns(path, window, first),
+                words.say(
+                        "window",
+                        days.stamp(window.from().atZone(zone)),
+                        days.stamp(window.to().atZone(zone))),
+                charts.isEmpty() ? words.say(first.isEmpty() ? "readings.never" : "readings.none") : "",
+                charts,
+                told.isEmpty() ? "" : care.brief(told),
+                care.of(told));
+    }
+    /** When anything was first read, by a sensor or by hand. */
+    private static Optional<Instant> first(List<Sensor> sensors, Optional<MachinePicture> machine) {
+        var instants = new ArrayList<Instant>();
+        sensors.forEach(s -> instants.add(s.extent().first()));
+        machine.ifPresent(
+                m -> m.climate().forEach(read -> instants.add(read.at().toInstant())));
+        return instants.stream().min(Comparator.naturalOrder());
+    }
+
+    private List<Choice> spans(String path, Window window) {
+        return Arrays.stream(Span.values())
+                .map(span -> new Choice(
+                        path + window.as(span) + CHARTS,
+                        words.say("span." + span.word()),
+                        span == window.span() ? Standing.SHOWN : Standing.OTHER))
+                .toList();
+    }
+
+    private List<Link> turns(String path, Window window, Optional<Instant> first) {
+        var turns = new ArrayList<Link>();
+        if (first.filter(f -> f.isBefore(window.from())).isPresent()) {
+            turns.add(new Link(path + window.earlier() + CHARTS, words.say("earlier")));
+        }
+        if (window.to().isBefore(window.now())) {
+            turns.add(new Link(path + window.later() + CHARTS, words.say("later")));
+        }
+        return turns;
+    }
+}
