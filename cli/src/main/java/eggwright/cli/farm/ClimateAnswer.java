@@ -5,6 +5,7 @@ import eggwright.cli.answer.Value;
 import eggwright.climate.development.HatchExpected;
 import eggwright.climate.development.Span;
 import eggwright.climate.development.When;
+import eggwright.climate.machine.Aftermath;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.Night;
 import eggwright.climate.machine.SetInside;
@@ -111,11 +112,26 @@ final class ClimateAnswer {
                 .with("loss_low_pct", cost.lossLowPct())
                 .with("loss_high_pct", cost.lossHighPct())
                 .with(
+                        "since",
+                        new Value.Many(set.since().stream()
+                                .<Value>map(since -> new Value.Group(since(since)))
+                                .toList()))
+                .with(
                         "sources",
                         Value.texts(cost.rules().stream()
                                 .map(rule -> rule.source().words())
                                 .distinct()
                                 .toList()));
+    }
+
+    private static Answer since(Aftermath since) {
+        return Answer.of()
+                .with("told_by", word(since.told()))
+                .with("at", since.at().toString())
+                .with("lost", since.lost().count())
+                .with("of", since.lost().of())
+                .with("others_lost", since.othersLost().count())
+                .with("others_of", since.othersLost().of());
     }
 
     private static Answer span(String key, Span span, Answer after) {
@@ -132,6 +148,10 @@ final class ClimateAnswer {
                 .with("eggs", set.eggs())
                 .with("stored_days", set.storedDays())
                 .with("loss", loss(set.loss()))
+                .with(
+                        "storage",
+                        estimate("loss_pct", set.storage().loss())
+                                .with("known_by", word(set.storage().air())))
                 .with("hatch", hatch(set.hatch(), set.calendarMiddle()));
         for (var one : advice) {
             if (one.loss().equals(set.loss())) {

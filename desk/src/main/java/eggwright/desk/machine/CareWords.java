@@ -111,7 +111,7 @@ final class CareWords {
                                 words.say("head.sensor"),
                                 words.say("head.quantity"),
                                 words.say("head.unit"),
-                                words.say("head.since"),
+                                words.say("head.sensorSince"),
                                 words.say("head.last")),
                         told.stream()
                                 .map(t -> List.of(

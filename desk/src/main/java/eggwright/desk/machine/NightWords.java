@@ -2,6 +2,7 @@ package eggwright.desk.machine;
 
 import eggwright.climate.development.Span;
 import eggwright.climate.excursion.Excursion;
+import eggwright.climate.machine.Aftermath;
 import eggwright.climate.machine.Night;
 import eggwright.desk.machine.OneMachinePage.BadNight;
 import eggwright.desk.part.TableShown;
@@ -9,6 +10,7 @@ import eggwright.desk.part.TableShown.Cell;
 import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.trade.HarmRule;
+import eggwright.units.Rate;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -61,7 +63,8 @@ final class NightWords {
                                 words.say("head.day"),
                                 words.say("head.felt"),
                                 words.say("head.later"),
-                                words.say("head.lost")),
+                                words.say("head.lost"),
+                                words.say("head.since")),
                         night.sets().stream().map(this::row).toList()),
                 sources(night));
     }
@@ -80,7 +83,18 @@ final class NightWords {
                         degrees.say(cost.feltCelsius().low()),
                         degrees.say(cost.feltCelsius().high()))),
                 Cell.of(hours(cost.hoursLater())),
-                Cell.of(words.say("night.loss", Math.round(cost.lossLowPct()), Math.round(cost.lossHighPct()))));
+                Cell.of(words.say("night.loss", Math.round(cost.lossLowPct()), Math.round(cost.lossHighPct()))),
+                Cell.of(set.since().map(this::since).orElseGet(() -> words.say("night.notCounted"))));
+    }
+
+    private String since(Aftermath since) {
+        var key = "night.since." + since.told().name().toLowerCase(Locale.ROOT);
+        var here = words.say(key, days.day(since.at().atZone(zone)), rate(since.lost()));
+        return since.othersLost().isEmpty() ? here : here + " " + words.say("night.others", rate(since.othersLost()));
+    }
+
+    private String rate(Rate rate) {
+        return words.say("night.rate", rate.count(), rate.of(), String.format(words.language(), "%.1f", rate.pct()));
     }
 
     private String hours(Span hours) {

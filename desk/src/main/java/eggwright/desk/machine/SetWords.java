@@ -1,8 +1,11 @@
 package eggwright.desk.machine;
 
+import eggwright.climate.air.KnownBy;
+import eggwright.climate.development.HatchClock;
 import eggwright.climate.development.HatchExpected;
 import eggwright.climate.development.When;
 import eggwright.climate.machine.SetInside;
+import eggwright.climate.weight.StorageLoss;
 import eggwright.desk.machine.OneMachinePage.Figure;
 import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
@@ -35,6 +38,9 @@ final class SetWords {
         var figures = new ArrayList<Figure>();
         figures.add(Figure.of(words.say("set.eggs"), Integer.toString(set.eggs())));
         figures.add(new Figure(words.say("set.lost"), losses.say(set.loss().now()), losses.restsOn(set.loss())));
+        if (set.storage().days() > 0) {
+            figures.add(storage(set.storage()));
+        }
         figures.add(when("set.firstPip", hatch.firstPip()));
         figures.add(when("set.middle", hatch.middle()));
         figures.add(when("set.end", hatch.to()));
@@ -76,10 +82,30 @@ final class SetWords {
                 : words.say("later.earlier", -likely, Math.round(-hours.high()), Math.round(-hours.low()));
     }
 
+    /** What the egg room took before; never weighed, and in no band. */
+    private Figure storage(StorageLoss storage) {
+        return new Figure(
+                words.say("set.storage"),
+                losses.say(storage.loss()),
+                words.say(
+                        storage.air() == KnownBy.READINGS ? "storage.read" : "storage.notRead",
+                        losses.number(storage.days())));
+    }
+
+    /** What is left of the whole when storage and what was learnt are taken off: the warmth of its hours. */
+    private static long warmthHours(SetInside set) {
+        return Math.round(set.hatch().hoursLater().likely()
+                - HatchClock.hoursForStorage(set.storedDays()).likely()
+                - set.learnt().hours());
+    }
+
     private String why(SetInside set) {
         var why = new ArrayList<String>();
         if (set.storedDays() > FRESH_DAYS) {
-            why.add(words.say("why.stored", losses.number(set.storedDays())));
+            why.add(words.say(
+                    "why.stored",
+                    losses.number(set.storedDays()),
+                    Math.round(HatchClock.hoursForStorage(set.storedDays()).likely())));
         }
         if (set.airKnownHours() == 0) {
             why.add(words.say("why.warmthNotRead"));
@@ -87,6 +113,10 @@ final class SetWords {
             why.add(words.say("why.warmthReadPartly", set.airKnownHours(), set.airHours()));
         } else {
             why.add(words.say("why.warmthRead", set.airHours()));
+        }
+        long warmth = warmthHours(set);
+        if (warmth != 0) {
+            why.add(words.say(warmth > 0 ? "why.cool" : "why.warm", Math.abs(warmth)));
         }
         var learnt = set.learnt();
         long hours = Math.round(learnt.hours());

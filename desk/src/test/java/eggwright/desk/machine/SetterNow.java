@@ -17,6 +17,7 @@ import eggwright.climate.weight.Aim;
 import eggwright.climate.weight.Estimate;
 import eggwright.climate.weight.SetLoss;
 import eggwright.climate.weight.Shells;
+import eggwright.climate.weight.StorageLoss;
 import eggwright.egg.air.MoistAir;
 import eggwright.egg.air.Ventilation;
 import eggwright.trade.Species;
@@ -60,6 +61,7 @@ final class SetterNow {
                 hatch,
                 Learnt.NOTHING,
                 loss,
+                new StorageLoss(3, new Estimate(0.5, 0.3, 0.7), KnownBy.READINGS),
                 KnownBy.READINGS,
                 day * 24L,
                 day * 24L);

@@ -44,12 +44,12 @@ public final class HatchClock {
         double period = profile.periodDays().value();
         var clock = new Clock(set, period, profile.setterTemperature().value().celsius(), eggs, ahead.celsius());
         var window = profile.hatchWindowDays().value();
-        double stored = Math.max(0, storedDays - FRESH_DAYS);
+        var stored = hoursForStorage(storedDays);
         double unsure = DEVIATIONS * learnt.deviationHours();
         var shift = new Span(
-                HOURS_PER_STORED_DAY.low() * stored + learnt.hours() - unsure,
-                HOURS_PER_STORED_DAY.likely() * stored + learnt.hours(),
-                HOURS_PER_STORED_DAY.high() * stored + learnt.hours() + unsure);
+                stored.low() + learnt.hours() - unsure,
+                stored.likely() + learnt.hours(),
+                stored.high() + learnt.hours() + unsure);
         double half = middleDays(profile);
         var middle = when(clock, half / period, shift);
         return new HatchExpected(
@@ -59,6 +59,19 @@ public final class HatchClock {
                 when(clock, window.high() / period, shift),
                 later(set.plusMillis(Math.round(half * MILLIS_PER_DAY)), middle),
                 new Span(clock.at(now, Pace.SLOW), clock.at(now, Pace.LIKELY), clock.at(now, Pace.FAST)));
+    }
+
+    /**
+     * By how many hours storage makes a hatch later.
+     *
+     * @param storedDays from lay to set; 0 where not known
+     */
+    public static Span hoursForStorage(double storedDays) {
+        double days = Math.max(0, storedDays - FRESH_DAYS);
+        return new Span(
+                HOURS_PER_STORED_DAY.low() * days,
+                HOURS_PER_STORED_DAY.likely() * days,
+                HOURS_PER_STORED_DAY.high() * days);
     }
 
     /** Days from the set to the middle of the species' hatch window, by the plain calendar. */

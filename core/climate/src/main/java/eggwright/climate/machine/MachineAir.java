@@ -2,6 +2,7 @@ package eggwright.climate.machine;
 
 import eggwright.book.name.MachineName;
 import eggwright.book.picture.LoadPicture;
+import eggwright.book.picture.MachinePicture;
 import eggwright.book.picture.Picture;
 import eggwright.book.picture.SetPicture;
 import eggwright.climate.air.AirHistory;
@@ -14,6 +15,7 @@ import eggwright.climate.reading.ReadingPlace;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
 import eggwright.units.Humidity;
+import eggwright.units.Temperature;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -29,12 +31,20 @@ final class MachineAir {
     /** Older sets say nothing of these hens and this machine: a season. */
     private static final Duration REACH = Duration.ofDays(400);
 
+    /** Eggs that waited for longer are hardly set: ours. */
+    private static final Duration STORED_AT_MOST = Duration.ofDays(35);
+
+    /** Pheasant eggs kept best at 14 °C and 70 % (HUNGSTORE of the trade's sources). Taken where nobody read the egg room. */
+    private static final SetPoint EGG_ROOM = new SetPoint(Temperature.ofCelsius(14), new Humidity(70));
+
+    private static final double MILLIS_PER_DAY = 86_400_000.0;
+
     private final Picture picture;
     private final AirTelling telling;
     private final Surroundings surroundings;
     private final Function<Species, SpeciesProfile> profiles;
     private final Instant now;
-    private final Map<MachineName, AirTold> told = new HashMap<>();
+    private final Map<ReadingPlace, AirTold> told = new HashMap<>();
 
     MachineAir(
             Picture picture,
@@ -105,8 +115,20 @@ final class MachineAir {
         return history;
     }
 
+    /** The air of the egg room until a set; empty where nobody knows how long the eggs waited. */
+    List<AirHour> beforeSet(Instant start, double days) {
+        var laid = start.minusMillis(Math.round(days * MILLIS_PER_DAY));
+        return days > 0
+                ? AirHistory.of(told(new ReadingPlace.EggRoom(), Optional.empty()), EGG_ROOM, surroundings, laid, start)
+                : List.of();
+    }
+
     private AirTold told(MachineName machine) {
-        var known = told.get(machine);
+        return told(new ReadingPlace.InMachine(machine), picture.machine(machine));
+    }
+
+    private AirTold told(ReadingPlace place, Optional<MachinePicture> machine) {
+        var known = told.get(place);
         if (known != null) {
             return known;
         }
@@ -117,9 +139,9 @@ final class MachineAir {
                 .filter(start -> start.isAfter(earliest))
                 .min(Comparator.naturalOrder())
                 .orElse(now)
-                .minus(Duration.ofDays(1));
-        var fresh = telling.of(new ReadingPlace.InMachine(machine), picture.machine(machine), from, now);
-        told.put(machine, fresh);
+                .minus(place instanceof ReadingPlace.EggRoom ? STORED_AT_MOST : Duration.ofDays(1));
+        var fresh = telling.of(place, machine, from, now);
+        told.put(place, fresh);
         return fresh;
     }
 }

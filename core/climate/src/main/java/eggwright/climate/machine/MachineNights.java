@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * The bad nights of a machine: those that its sensors show, and those that somebody noted and no sensor saw. Where both
@@ -77,7 +78,36 @@ public final class MachineNights {
                             NotedNight.air(night.from(), night.to(), night.extremeCelsius(), middle(band)))));
         }
         nights.sort(Comparator.comparing((Night n) -> n.excursion().from()).reversed());
-        return nights;
+        return counted(nights);
+    }
+
+    /** With what the book says since. */
+    private List<Night> counted(List<Night> nights) {
+        var troubled = nights.stream()
+                .flatMap(night -> night.sets().stream())
+                .map(Night.SetNight::set)
+                .collect(Collectors.toSet());
+        var aftermaths = new Aftermaths(picture.sets().values(), troubled);
+        return nights.stream()
+                .map(night -> new Night(
+                        night.excursion(),
+                        night.how(),
+                        night.noted(),
+                        night.sets().stream()
+                                .map(set -> counted(set, night.excursion().to(), aftermaths))
+                                .toList()))
+                .toList();
+    }
+
+    private Night.SetNight counted(Night.SetNight night, Instant over, Aftermaths aftermaths) {
+        return new Night.SetNight(
+                night.set(),
+                night.species(),
+                night.day(),
+                night.cost(),
+                picture.set(night.set())
+                        .flatMap(set -> aftermaths.of(set, night.species(), over))
+                        .orElse(null));
     }
 
     /** The band in which the machine works. */
@@ -163,7 +193,8 @@ public final class MachineNights {
                                     air,
                                     excursion.kind(),
                                     profile.setterTemperature().value().celsius(),
-                                    developed)));
+                                    developed),
+                            null));
                 }
             }
         }

@@ -20,6 +20,7 @@ import eggwright.climate.weight.Advising;
 import eggwright.climate.weight.Aim;
 import eggwright.climate.weight.LossReckoning;
 import eggwright.climate.weight.MassSeries;
+import eggwright.climate.weight.StorageLoss;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
 import java.time.Instant;
@@ -119,6 +120,14 @@ public final class MachineRoom {
         var weighed = party.loads().stream()
                 .flatMap(load -> MassSeries.of(load).stream())
                 .toList();
+        var loss = LossReckoning.of(
+                party.set().name(),
+                party.species(),
+                start,
+                now,
+                weighed,
+                history,
+                past(party.species()).shells());
         return new SetInside(
                 party.set().name(),
                 party.species(),
@@ -130,14 +139,8 @@ public final class MachineRoom {
                 start.plusMillis(Math.round(HatchClock.middleDays(profile) * MILLIS_PER_DAY)),
                 HatchClock.of(profile, start, now, eggs, airNow.air().temperature(), stored, learnt),
                 learnt,
-                LossReckoning.of(
-                        party.set().name(),
-                        party.species(),
-                        start,
-                        now,
-                        weighed,
-                        history,
-                        past(party.species()).shells()),
+                loss,
+                StorageLoss.of(stored, air.beforeSet(start, stored), loss.shells()),
                 airNow.warmth(),
                 history.stream().filter(h -> h.warmth() != KnownBy.SET_POINT).count(),
                 history.size());

@@ -5,6 +5,8 @@ import eggwright.climate.excursion.Excursion;
 import eggwright.climate.excursion.NightCost;
 import eggwright.trade.Species;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A bad night of a machine.
@@ -24,6 +26,22 @@ public record Night(Excursion excursion, How how, String noted, List<SetNight> s
         NOTED
     }
 
-    /** @param day of incubation on which it began */
-    public record SetNight(SetName set, Species species, int day, NightCost cost) {}
+    /**
+     * What one set went through.
+     *
+     * @param day of incubation on which it began
+     * @param cost reckoned
+     * @param known what was counted since; absent until something was
+     */
+    public record SetNight(
+            SetName set,
+            Species species,
+            int day,
+            NightCost cost,
+            @Nullable Aftermath known) {
+        /** What was counted since. */
+        public Optional<Aftermath> since() {
+            return Optional.ofNullable(known);
+        }
+    }
 }

@@ -5,6 +5,7 @@ import eggwright.climate.air.KnownBy;
 import eggwright.climate.development.HatchExpected;
 import eggwright.climate.development.Learnt;
 import eggwright.climate.weight.SetLoss;
+import eggwright.climate.weight.StorageLoss;
 import eggwright.trade.Species;
 import java.time.Instant;
 
@@ -16,6 +17,8 @@ import java.time.Instant;
  * @param storedDays from the middle of lay to the set; 0 where not known
  * @param calendarMiddle the middle of the hatch by the plain calendar
  * @param learnt by how much its hatcher is late, from the farm's own take-offs; it is in {@code hatch} already
+ * @param loss since the set
+ * @param storage what the egg room took before; not in {@code loss}
  * @param airKnownHours for how many of its hours in the machines somebody or something read the temperature
  * @param airHours all of them
  */
@@ -30,6 +33,7 @@ public record SetInside(
         HatchExpected hatch,
         Learnt learnt,
         SetLoss loss,
+        StorageLoss storage,
         KnownBy airNow,
         long airKnownHours,
         long airHours) {}

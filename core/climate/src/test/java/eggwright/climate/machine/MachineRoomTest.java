@@ -148,6 +148,31 @@ class MachineRoomTest {
     }
 
     @Test
+    void night_isFollowedByWhatWasCounted_besideTheOtherSets() {
+        var readings = new NoReadings();
+        var channel = new Channel(
+                new ReadingPlace.InMachine(SETTER), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
+        var gathered = new ReadingsGathered();
+        var cut = NOW.minusDays(20).withHour(2);
+        for (var at = NOW.minusDays(29); at.isBefore(NOW); at = at.plusMinutes(5)) {
+            boolean isOut = !at.isBefore(cut) && at.isBefore(cut.plusHours(5));
+            gathered.add(at.toInstant().toEpochMilli(), isOut ? 24.0 : 37.5);
+        }
+        readings.take(channel, gathered.take());
+        var night = new MachineNights(PICTURE, new AirTelling(readings, SensorCare.NONE), SpeciesProfile::of)
+                .of(SETTER, NOW.minusDays(29).toInstant(), NOW.toInstant())
+                .getFirst();
+        var known = night.sets().stream().flatMap(set -> set.since().stream()).toList();
+        assertFalse(known.isEmpty());
+        for (var since : known) {
+            assertTrue(since.at().isAfter(cut.toInstant()), since::toString);
+            assertTrue(since.lost().of() > 0 && since.othersLost().of() > 0, since::toString);
+            assertTrue(since.othersLost().pct() < 25, since::toString);
+        }
+        assertTrue(known.stream().anyMatch(since -> since.told() == Aftermath.Told.LOOK), known::toString);
+    }
+
+    @Test
     void hatch_isSurer_afterTakeOffs_thanByTheHandbookAlone() {
         var set = now(new NoReadings()).sets().getFirst();
         double width =
