@@ -3,6 +3,7 @@ package eggwright.desk.machine;
 import eggwright.desk.part.CautionShown;
 import eggwright.desk.part.TableShown;
 import eggwright.desk.picture.ClimateChart;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -97,6 +98,7 @@ public record OneMachinePage(
      * @param spans how much of the past to show
      * @param turns earlier and later
      * @param window from when to when
+     * @param shown the same for a script, as instants
      * @param none said where nothing was read; empty where something was
      * @param doubt how much is held back and silent, in a few words; empty where there is no sensor
      */
@@ -104,6 +106,7 @@ public record OneMachinePage(
             List<Choice> spans,
             List<Link> turns,
             String window,
+            Shown shown,
             String none,
             List<ClimateChart> charts,
             String doubt,
@@ -115,6 +118,13 @@ public record OneMachinePage(
             care = List.copyOf(care);
         }
     }
+
+    /**
+     * A window in the words of machines.
+     *
+     * @param first when anything was first read
+     */
+    public record Shown(String span, Instant from, Instant to, Instant now, Instant first) {}
 
     /** A way to look at it. */
     public record Choice(String path, String label, Standing standing) {}

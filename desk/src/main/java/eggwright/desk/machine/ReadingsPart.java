@@ -63,11 +63,18 @@ final class ReadingsPart {
                         "window",
                         days.stamp(window.from().atZone(zone)),
                         days.stamp(window.to().atZone(zone))),
-                charts.isEmpty() ? words.say(first.isEmpty() ? "readings.never" : "readings.none") : "",
+                new OneMachinePage.Shown(
+                        window.span().word(), window.from(), window.to(), window.now(), first.orElse(window.from())),
+                charts.isEmpty() ? words.say(first.isPresent() ? "readings.none" : never(place)) : "",
                 charts,
                 told.isEmpty() ? "" : care.brief(told),
                 care.of(told));
     }
+
+    private static String never(ReadingPlace place) {
+        return place instanceof ReadingPlace.InMachine ? "readings.never" : "readings.neverInRoom";
+    }
+
     /** When anything was first read, by a sensor or by hand. */
     private static Optional<Instant> first(List<Sensor> sensors, Optional<MachinePicture> machine) {
         var instants = new ArrayList<Instant>();

@@ -82,12 +82,20 @@ final class LookForm {
                             row.wholeOrNought("kept_to_open"),
                             row.wholeOrNought("taken_out")));
         }
+        var sort = r.isEmpty("look_sort") ? null : r.choice("look_sort", LookSort.class);
+        // Whoever looks blind marks and takes nothing out, so that the first look stays what it was.
+        boolean isBlind = sort == LookSort.SECOND_BLIND;
+        if (isBlind && !exceptions.isEmpty()) {
+            r.mend("look_sort", "look.blindTakesNothing");
+        }
         var findings = new ArrayList<FindingCount>();
         for (var finding : Finding.values()) {
             int seen = r.wholeOrNought("seen_" + finding.word());
             var exception = exceptions.getOrDefault(finding, Unusual.NONE);
             int kept = exception.keptToOpen();
-            int removed = USUALLY_OUT.contains(finding) ? seen - exception.leftIn() - kept : exception.takenOut();
+            int removed = isBlind
+                    ? 0
+                    : USUALLY_OUT.contains(finding) ? seen - exception.leftIn() - kept : exception.takenOut();
             if (removed < 0 || removed + kept > seen) {
                 r.mend("seen_" + finding.word(), "look.moreThanSeen", seen);
             } else if (seen > 0) {
@@ -95,6 +103,9 @@ final class LookForm {
             }
         }
         int unsorted = r.wholeOrNought("removed_unsorted");
+        if (isBlind && unsorted > 0) {
+            r.mend("removed_unsorted", "look.blindTakesNothing");
+        }
         return new Looked(
                 Scopes.read(r),
                 r.wholeOrNone("looked_at"),
@@ -103,7 +114,7 @@ final class LookForm {
                 unsorted,
                 r.wholeOrNone("minutes_out"),
                 places(r),
-                r.isEmpty("look_sort") ? null : r.choice("look_sort", LookSort.class));
+                sort);
     }
 
     /** "3 clear, 9 blood ring": places in the tray, each with what its egg showed. */
@@ -146,7 +157,7 @@ final class LookForm {
         for (var count : it.findings()) {
             written.whole("seen_" + count.finding().word(), count.seen());
             var usual = USUALLY_OUT.contains(count.finding());
-            int left = usual ? count.leftIn() : 0;
+            int left = usual && sort != LookSort.SECOND_BLIND ? count.leftIn() : 0;
             int out = usual ? 0 : count.removed();
             if (left > 0 || out > 0 || count.keptToOpen() > 0) {
                 var at = "exception." + row + ".";

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.entry.EggsGathered;
+import eggwright.book.entry.Finding;
 import eggwright.book.entry.IncidentKind;
 import eggwright.book.entry.IncidentNoted;
+import eggwright.book.entry.Looked;
 import eggwright.book.entry.Payload;
 import eggwright.book.entry.PayloadKinds;
 import eggwright.book.fold.Ledger;
@@ -64,6 +66,32 @@ class EntryFormsTest {
             }
         }
         assertTrue(seen.size() > 15, seen.toString());
+    }
+
+    /** Eggs that a blind look took out would be gone before the first look could be held against it. */
+    @Test
+    void blindLook_marksAndTakesNothingOut() {
+        var typed = Map.of("set", "14", "tray", "7", "seen_clear", "2", "seen_dead", "1", "look_sort", "second_blind");
+        var reader = reader(typed);
+        var look = assertInstanceOf(
+                Looked.class, EntryForms.of("looked").orElseThrow().read(reader));
+        assertEquals(List.of(), reader.toMend());
+        assertEquals(0, look.takenOut());
+        assertEquals(2, look.seen(Finding.CLEAR));
+
+        var more = new TreeMap<>(typed);
+        more.put("removed_unsorted", "3");
+        var refused = reader(more);
+        EntryForms.of("looked").orElseThrow().read(refused);
+        assertEquals(
+                List.of("removed_unsorted"),
+                refused.toMend().stream().map(Form.ToMend::name).toList());
+    }
+
+    private static FormReader reader(Map<String, String> typed) {
+        var lists = new TreeMap<String, List<String>>();
+        typed.forEach((name, text) -> lists.put(name, List.of(text)));
+        return new FormReader(new Typed(lists), WORDS, ZONE, pen -> Optional.empty());
     }
 
     @Test

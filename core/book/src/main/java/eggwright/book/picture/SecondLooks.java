@@ -1,7 +1,6 @@
 package eggwright.book.picture;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Second, blind looks at a load. They mark and take nothing out, so they are none of its looks: fertility, losses and what
@@ -17,12 +16,5 @@ public record SecondLooks(List<SecondLook> asked, List<LookTaken> taken) {
     public SecondLooks {
         asked = List.copyOf(asked);
         taken = List.copyOf(taken);
-    }
-
-    /** What was asked for and not taken since; the latest where there are several. */
-    public Optional<SecondLook> wanted() {
-        return asked.stream()
-                .filter(a -> taken.stream().noneMatch(t -> !t.at().toInstant().isBefore(a.at().toInstant())))
-                .reduce((first, last) -> last);
     }
 }
