@@ -55,7 +55,7 @@ final class MachineBrowserTest {
             page.locator("#c-wet").fill("86F");
             page.getByText("Reckon", new com.microsoft.playwright.Page.GetByTextOptions().setExact(true))
                     .click();
-            assertTrue(page.locator("[role=status]").textContent().contains("58"), page.url());
+            assertTrue(page.locator("div[role=status]").textContent().contains("58"), page.url());
             assertTrue(page.url().contains("span=week&to="), page.url());
             page.locator(".actions").getByText("Later").click();
             BrowserStation.mustFit(page, "machine-looked-back");
