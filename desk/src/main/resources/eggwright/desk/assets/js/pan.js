@@ -10,6 +10,20 @@ let asked = 0;
 const section = () => document.getElementById(SECTION);
 const plots = () => [...section().querySelectorAll('svg.room-left > svg')];
 
+/** A form of the page that is sent later comes back to what is shown now. */
+function keepInForms(shown) {
+  for (const form of document.querySelectorAll('form[method="get"]')) {
+    for (const name of ['span', 'to']) {
+      form.querySelector(`input[type="hidden"][name="${name}"]`)?.remove();
+      if (shown.has(name)) {
+        const kept = document.createElement('input');
+        Object.assign(kept, { type: 'hidden', name, value: shown.get(name) });
+        form.append(kept);
+      }
+    }
+  }
+}
+
 /** The same page at another time; only what was read is drawn anew. */
 async function turn(address, focus) {
   const mine = ++asked;
@@ -24,6 +38,7 @@ async function turn(address, focus) {
   section().replaceWith(document.adoptNode(fresh));
   section().querySelectorAll('details').forEach((d, i) => { d.open = open[i] ?? false; });
   history.replaceState(null, '', address);
+  keepInForms(new URL(location.href).searchParams);
   document.getElementById('read-said').textContent = section().dataset.says;
   if (focus) (section().querySelector(focus) ?? section().querySelector('.choices a')).focus({ preventScroll: true });
 }
