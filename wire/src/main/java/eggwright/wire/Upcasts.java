@@ -16,6 +16,7 @@ import java.util.function.Function;
 final class Upcasts {
     private static final Map<String, List<Function<ObjectNode, ObjectNode>>> STEPS = Map.of(
             "looked", List.of(Upcasts::lookWithTreatment, Upcasts::lookWithPlaces),
+            "incident", List.of(Upcasts::incidentWithHeat),
             "farm-habits", List.of(Upcasts::habitsWithTrays, Upcasts::habitsWithAir));
 
     private Upcasts() {}
@@ -79,6 +80,11 @@ final class Upcasts {
     /** Version 3 may say how high the farm lies and what its wet bulbs stand in; version 2 said neither. */
     private static ObjectNode habitsWithAir(ObjectNode habits) {
         return habits;
+    }
+
+    /** Version 2 may say how far the air went, and knows doors and fans; version 1 did neither. */
+    private static ObjectNode incidentWithHeat(ObjectNode incident) {
+        return incident;
     }
 
     /** Version 3 may say where in the tray eggs lay, and of which sort the look was; version 2 said neither. */

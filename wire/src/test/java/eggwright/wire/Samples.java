@@ -161,7 +161,11 @@ final class Samples {
                 new ChicksDied(null, SPECIES, 2, "north brooder", "piled up"),
                 new ChicksSold(SET, SPECIES, 10, null),
                 new IncidentNoted(
-                        IncidentKind.POWER_CUT, SETTER, OffsetDateTime.parse("2027-04-13T21:40-05:00"), "storm"),
+                        IncidentKind.FAN_STOPPED,
+                        SETTER,
+                        OffsetDateTime.parse("2027-04-13T21:40-05:00"),
+                        Temperature.ofFahrenheit(104),
+                        "belt off"),
                 new ChicksOrdered(ORDER, BUYER, SPECIES, 25, LocalDate.of(2027, 5, 1), "fetches them"),
                 new OrderCancelled(ORDER, "moved away"),
                 new ChicksDelivered(ORDER, BUYER, SPECIES, 25, 0),

@@ -27,11 +27,12 @@ final class TrailTables {
     private static ExportTable incidents() {
         return Row.entries(
                 "incidents",
-                List.of("what", "machine", "until", "text"),
+                List.of("what", "machine", "until", "reached", "text"),
                 IncidentNoted.class,
                 (row, it) -> row.text("what", it.what())
                         .text("machine", it.machine())
                         .text("until", it.until())
+                        .text("reached", it.reached())
                         .text("text", it.text()));
     }
 

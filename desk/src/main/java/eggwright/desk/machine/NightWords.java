@@ -47,7 +47,8 @@ final class NightWords {
         sentences.add(
                 switch (night.how()) {
                     case READINGS -> words.say("night." + kind(excursion), from, length, extreme);
-                    case NOTED -> words.say("night.noted", from, length, extreme);
+                    case READ_BY_HAND -> words.say("night.readByHand", from, length, extreme);
+                    case NOTED -> words.say("night.noted." + kind(excursion), from, length, extreme);
                 });
         if (!night.noted().isEmpty()) {
             sentences.add(words.say("night.note", night.noted()));

@@ -12,6 +12,7 @@ import eggwright.trade.ProfileField;
 import eggwright.trade.caution.Place;
 import eggwright.units.Altitude;
 import eggwright.units.OutOfRange;
+import eggwright.units.Temperature;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
@@ -65,16 +66,19 @@ final class FarmForms {
                         asks.choice("incident", IncidentKind.class, IncidentKind.POWER_CUT),
                         asks.known().anyMachine(Need.OPTIONAL),
                         asks.moment("until").optional(),
+                        asks.measure("reached").optional(),
                         asks.remark("text")),
                 r -> new IncidentNoted(
                         r.choice("incident", IncidentKind.class),
                         r.nameOrNone("machine", MachineName::new),
                         r.momentOrNone("until"),
+                        r.measureOrNone("reached", Temperature::parse),
                         r.text("text")),
                 it -> new Written()
                         .choice("incident", it.what())
                         .name("machine", it.machine())
                         .moment("until", it.until())
+                        .typed("reached", it.reached())
                         .text("text", it.text()),
                 Place.REPORTABLE_SIGNS,
                 Place.FUEL_INDOORS,

@@ -153,7 +153,7 @@ class EntryFormsTest {
     void momentOfAnIncident_keepsItsOwnOffset_unlessItIsChanged() {
         var form = EntryForms.of("incident").orElseThrow();
         var cut = new IncidentNoted(
-                IncidentKind.POWER_CUT, null, OffsetDateTime.parse("2027-04-05T19:30+01:00"), "Storm");
+                IncidentKind.POWER_CUT, null, OffsetDateTime.parse("2027-04-05T19:30+01:00"), null, "Storm");
         var chicago = ZoneId.of("America/Chicago");
         var typed = form.written(cut, chicago);
         assertEquals("2027-04-05T13:30", typed.text("until"));
@@ -163,7 +163,7 @@ class EntryFormsTest {
         later.put("until", "2027-04-05T14:00");
         assertEquals(
                 new IncidentNoted(
-                        IncidentKind.POWER_CUT, null, OffsetDateTime.parse("2027-04-05T14:00-05:00"), "Storm"),
+                        IncidentKind.POWER_CUT, null, OffsetDateTime.parse("2027-04-05T14:00-05:00"), null, "Storm"),
                 read(form, Typed.of(later), chicago, cut));
     }
 

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.List;
 
 /**
- * The air of a power cut that nobody measured: at the room's temperature from the first moment to the last, which is colder
- * than any machine gets, then warm again. What eggs felt is then overstated for a few eggs, and the range says so.
+ * The air of a night that no sensor saw: as far from the set-point as it went, from the first moment to the last, then as
+ * before. What eggs felt is then overstated, and the range says so.
  */
 public final class NotedNight {
     /** So long after the night the eggs are warm again, for any of the three ways they may follow. */
@@ -17,10 +17,10 @@ public final class NotedNight {
 
     private NotedNight() {}
 
-    public static List<Warmth> air(Instant from, Instant to, double roomCelsius, double setPointCelsius) {
+    public static List<Warmth> air(Instant from, Instant to, double reachedCelsius, double setPointCelsius) {
         return List.of(
                 new Warmth(from.minus(BEFORE), from, setPointCelsius),
-                new Warmth(from, to, roomCelsius),
+                new Warmth(from, to, reachedCelsius),
                 new Warmth(to, to.plus(AFTER), setPointCelsius));
     }
 }

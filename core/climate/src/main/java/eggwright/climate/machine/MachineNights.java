@@ -1,6 +1,5 @@
 package eggwright.climate.machine;
 
-import eggwright.book.entry.IncidentKind;
 import eggwright.book.entry.IncidentNoted;
 import eggwright.book.name.MachineName;
 import eggwright.book.picture.FarmPicture;
@@ -20,6 +19,7 @@ import eggwright.climate.rollup.Cut;
 import eggwright.climate.rollup.Rollup;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
+import eggwright.units.Temperature;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -37,6 +37,9 @@ import java.util.stream.Collectors;
 public final class MachineNights {
     /** Where nobody measured, a hatchery's room: ours. */
     static final double ROOM_CELSIUS = 20;
+
+    /** Where somebody noted that it was too hot, and no figure: ours. */
+    static final double HOT_CELSIUS = 40;
 
     private static final Cut CUT = new Cut.Every(Duration.ofMinutes(10));
     private static final Duration BEFORE = Duration.ofHours(1);
@@ -61,19 +64,19 @@ public final class MachineNights {
         var nights = new ArrayList<Night>();
         for (var excursion : Excursions.of(rollups, band)) {
             var noted = incidents(machine, from, to).stream()
-                    .filter(note -> overlaps(note, excursion))
+                    .filter(note -> overlaps(note, excursion, middle(band)))
                     .map(MachineNights::text)
                     .findFirst()
                     .orElse("");
             nights.add(night(machine, excursion, Night.How.READINGS, noted, air(rollups, excursion)));
         }
         for (var note : incidents(machine, from, to)) {
-            excursion(note)
+            excursion(note, middle(band))
                     .filter(night -> rollups.stream().noneMatch(r -> overlaps(r, night)))
                     .ifPresent(night -> nights.add(night(
                             machine,
                             night,
-                            Night.How.NOTED,
+                            how(note),
                             text(note),
                             NotedNight.air(night.from(), night.to(), night.extremeCelsius(), middle(band)))));
         }
@@ -142,21 +145,40 @@ public final class MachineNights {
                 .toList();
     }
 
-    /** What an incident says of heat; empty where it is another, or is not over. */
-    private static Optional<Excursion> excursion(FarmPicture.Note note) {
+    /** What an incident says of heat; empty where it is another, is not over, or nobody can tell which way it went. */
+    private static Optional<Excursion> excursion(FarmPicture.Note note, double workingCelsius) {
         if (!(note.what() instanceof IncidentNoted it) || it.until() == null) {
             return Optional.empty();
         }
         var from = note.at().toInstant();
         var to = it.until().toInstant();
-        boolean isCold = it.what() == IncidentKind.POWER_CUT || it.what() == IncidentKind.TOO_COLD;
-        return isCold && from.isBefore(to)
-                ? Optional.of(new Excursion(Excursion.Kind.COLD, from, to, ROOM_CELSIUS))
+        return from.isBefore(to)
+                ? reached(it)
+                        .map(celsius -> new Excursion(
+                                celsius < workingCelsius ? Excursion.Kind.COLD : Excursion.Kind.HOT, from, to, celsius))
                 : Optional.empty();
     }
 
-    private static boolean overlaps(FarmPicture.Note note, Excursion night) {
-        return excursion(note)
+    /** As it was read, or else as far as such a thing goes at the most. */
+    private static Optional<Double> reached(IncidentNoted it) {
+        var read = Optional.ofNullable(it.reached()).map(Temperature::celsius);
+        return switch (it.what()) {
+            case POWER_CUT, TOO_COLD, DOOR_OPEN -> read.or(() -> Optional.of(ROOM_CELSIUS));
+            case TOO_HOT -> read.or(() -> Optional.of(HOT_CELSIUS));
+            // Without its fan a machine is hot above and cool below: only a thermometer tells.
+            case FAN_STOPPED, OTHER -> read;
+            case TURNER_STOPPED, WATER_OUT, DROPPED, SIGNS_OF_DISEASE -> Optional.empty();
+        };
+    }
+
+    private static Night.How how(FarmPicture.Note note) {
+        return note.what() instanceof IncidentNoted it && it.reached() != null
+                ? Night.How.READ_BY_HAND
+                : Night.How.NOTED;
+    }
+
+    private static boolean overlaps(FarmPicture.Note note, Excursion night, double workingCelsius) {
+        return excursion(note, workingCelsius)
                 .map(told -> told.from().isBefore(night.to()) && night.from().isBefore(told.to()))
                 .orElse(!note.at().toInstant().isBefore(night.from())
                         && note.at().toInstant().isBefore(night.to()));

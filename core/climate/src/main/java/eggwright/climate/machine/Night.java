@@ -22,6 +22,8 @@ public record Night(Excursion excursion, How how, String noted, List<SetNight> s
     /** How it is known. */
     public enum How {
         READINGS,
+        /** Somebody noted an incident, and how far the air went. */
+        READ_BY_HAND,
         /** Somebody noted an incident; nothing measured it. */
         NOTED
     }

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.book.entry.Entry;
+import eggwright.book.entry.IncidentKind;
+import eggwright.book.entry.IncidentNoted;
+import eggwright.book.entry.Kept;
 import eggwright.book.fold.Ledger;
 import eggwright.book.name.MachineName;
 import eggwright.book.picture.Picture;
@@ -14,6 +18,7 @@ import eggwright.climate.air.SensorCare;
 import eggwright.climate.air.Surroundings;
 import eggwright.climate.development.HatchClock;
 import eggwright.climate.development.Learnt;
+import eggwright.climate.excursion.Excursion;
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.Quantity;
 import eggwright.climate.reading.ReadingPlace;
@@ -32,6 +37,8 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The setter of the invented farm in the middle of its season. */
 class MachineRoomTest {
@@ -170,6 +177,56 @@ class MachineRoomTest {
             assertTrue(since.othersLost().pct() < 25, since::toString);
         }
         assertTrue(known.stream().anyMatch(since -> since.told() == Aftermath.Told.LOOK), known::toString);
+    }
+
+    /** Noted at the desk, where no sensor hangs: which way, and how far it is taken to have gone. */
+    @ParameterizedTest
+    @CsvSource({
+        "POWER_CUT, , COLD, 20, NOTED",
+        "DOOR_OPEN, 33, COLD, 33, READ_BY_HAND",
+        "TOO_HOT, , HOT, 40, NOTED",
+        "FAN_STOPPED, 40.5, HOT, 40.5, READ_BY_HAND",
+        "FAN_STOPPED, , , , ",
+        "TURNER_STOPPED, , , , "
+    })
+    void incident_isANight_whereItSaysWhichWayTheHeatWent(
+            IncidentKind what, Double read, Excursion.Kind kind, Double celsius, Night.How how) {
+        var from = NOW.minusDays(3).toOffsetDateTime();
+        var incident = new IncidentNoted(
+                what,
+                SETTER,
+                from.plusHours(3),
+                read == null ? null : eggwright.units.Temperature.ofCelsius(read),
+                "as told");
+        var entries = new java.util.ArrayList<>(DemoSeason.of(NOW.toInstant(), ZONE, 1).entries().stream()
+                .filter(kept -> !(kept.entry().payload() instanceof IncidentNoted))
+                .toList());
+        var entry = entries.getLast().entry();
+        entries.add(new Kept(
+                new Entry(
+                        eggwright.book.name.EntryId.of(1, 2, 3),
+                        entry.farm(),
+                        from,
+                        from,
+                        entry.who(),
+                        entry.device(),
+                        entry.origin(),
+                        incident,
+                        1),
+                from.toInstant(),
+                Duration.ZERO));
+        var nights = new MachineNights(
+                        Ledger.of(entries).picture(),
+                        new AirTelling(new NoReadings(), SensorCare.NONE),
+                        SpeciesProfile::of)
+                .of(SETTER, NOW.minusDays(10).toInstant(), NOW.toInstant());
+        if (kind == null) {
+            assertTrue(nights.isEmpty());
+            return;
+        }
+        assertEquals(kind, nights.getFirst().excursion().kind());
+        assertEquals(celsius, nights.getFirst().excursion().extremeCelsius());
+        assertEquals(how, nights.getFirst().how());
     }
 
     @Test

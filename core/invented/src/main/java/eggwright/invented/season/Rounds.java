@@ -88,7 +88,7 @@ final class Rounds {
                     start,
                     end.plusMinutes(25),
                     new IncidentNoted(
-                            IncidentKind.POWER_CUT, null, end.toOffsetDateTime(), "Power off on the whole lane"));
+                            IncidentKind.POWER_CUT, null, end.toOffsetDateTime(), null, "Power off on the whole lane"));
         }
     }
 }
