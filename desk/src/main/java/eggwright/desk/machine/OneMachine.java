@@ -47,7 +47,7 @@ final class OneMachine {
         var habits = picture.farm().habits();
         var surroundings = Rooms.surroundings(habits);
         var now = rooms.now(picture, machine, at);
-        var sets = new SetWords(zone, words);
+        var sets = new SetWords(at, zone, words);
         var window = Window.of(visit.asked(), at);
         var nights = rooms.nights(picture, machine, at);
         var nightWords = new NightWords(at, zone, degrees, words);
@@ -56,7 +56,9 @@ final class OneMachine {
                 links(machine),
                 new AdviceWords(now, surroundings, zone, degrees, words).advice(),
                 new NowWords(at, zone, degrees, words).of(now, surroundings, picture, visit),
-                now.sets().stream().map(sets::of).toList(),
+                now.sets().stream()
+                        .map(set -> sets.of(set, now.advice().sets()))
+                        .toList(),
                 nights.stream().map(nightWords::of).toList(),
                 new ReadingsPart(rooms, zone, degrees, words)
                         .of(

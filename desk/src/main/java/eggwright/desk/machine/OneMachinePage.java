@@ -3,6 +3,7 @@ package eggwright.desk.machine;
 import eggwright.desk.part.CautionShown;
 import eggwright.desk.part.TableShown;
 import eggwright.desk.picture.ClimateChart;
+import eggwright.desk.picture.LossChart;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -71,8 +72,9 @@ public record OneMachinePage(
      * One set in it.
      *
      * @param brief when it hatches, in a few words
+     * @param picture of its loss; empty where it was not weighed twice
      */
-    public record SetInside(Link link, String title, String brief, List<Figure> figures) {
+    public record SetInside(Link link, String title, String brief, List<Figure> figures, Optional<LossChart> picture) {
         public SetInside {
             figures = List.copyOf(figures);
         }

@@ -5,6 +5,7 @@ import eggwright.climate.development.HatchClock;
 import eggwright.climate.development.HatchExpected;
 import eggwright.climate.development.When;
 import eggwright.climate.machine.SetInside;
+import eggwright.climate.weight.SetAdvice;
 import eggwright.climate.weight.StorageLoss;
 import eggwright.desk.machine.OneMachinePage.Figure;
 import eggwright.desk.words.Days;
@@ -24,16 +25,18 @@ final class SetWords {
     private final ZoneId zone;
     private final Words words;
     private final Losses losses;
+    private final LossPicture pictures;
     private final Days days;
 
-    SetWords(ZoneId zone, Words words) {
+    SetWords(Instant at, ZoneId zone, Words words) {
+        this.pictures = new LossPicture(at, words);
         this.zone = zone;
         this.words = words;
         this.losses = new Losses(words);
         this.days = Days.in(words.language());
     }
 
-    OneMachinePage.SetInside of(SetInside set) {
+    OneMachinePage.SetInside of(SetInside set, List<SetAdvice> advice) {
         var hatch = set.hatch();
         var figures = new ArrayList<Figure>();
         figures.add(Figure.of(words.say("set.eggs"), Integer.toString(set.eggs())));
@@ -55,7 +58,8 @@ final class SetWords {
                         "set.brief",
                         stamp(hatch.middle().early()),
                         stamp(hatch.middle().late())),
-                figures);
+                figures,
+                pictures.of(set, advice));
     }
 
     private Figure when(String key, When when) {

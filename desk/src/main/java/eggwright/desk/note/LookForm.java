@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** A look at the lamp: what was seen, and what was treated otherwise than usual. */
 final class LookForm {
@@ -83,19 +84,12 @@ final class LookForm {
                             row.wholeOrNought("taken_out")));
         }
         var sort = r.isEmpty("look_sort") ? null : r.choice("look_sort", LookSort.class);
-        // Whoever looks blind marks and takes nothing out, so that the first look stays what it was.
-        boolean isBlind = sort == LookSort.SECOND_BLIND;
-        if (isBlind && !exceptions.isEmpty()) {
-            r.mend("look_sort", "look.blindTakesNothing");
-        }
         var findings = new ArrayList<FindingCount>();
         for (var finding : Finding.values()) {
             int seen = r.wholeOrNought("seen_" + finding.word());
             var exception = exceptions.getOrDefault(finding, Unusual.NONE);
             int kept = exception.keptToOpen();
-            int removed = isBlind
-                    ? 0
-                    : USUALLY_OUT.contains(finding) ? seen - exception.leftIn() - kept : exception.takenOut();
+            int removed = isUsuallyOut(finding, sort) ? seen - exception.leftIn() - kept : exception.takenOut();
             if (removed < 0 || removed + kept > seen) {
                 r.mend("seen_" + finding.word(), "look.moreThanSeen", seen);
             } else if (seen > 0) {
@@ -103,9 +97,6 @@ final class LookForm {
             }
         }
         int unsorted = r.wholeOrNought("removed_unsorted");
-        if (isBlind && unsorted > 0) {
-            r.mend("removed_unsorted", "look.blindTakesNothing");
-        }
         return new Looked(
                 Scopes.read(r),
                 r.wholeOrNone("looked_at"),
@@ -115,6 +106,11 @@ final class LookForm {
                 r.wholeOrNone("minutes_out"),
                 places(r),
                 sort);
+    }
+
+    /** Whoever looks blind marks and leaves all in, unless the note says otherwise of some. */
+    private static boolean isUsuallyOut(Finding finding, @Nullable LookSort sort) {
+        return sort != LookSort.SECOND_BLIND && USUALLY_OUT.contains(finding);
     }
 
     /** "3 clear, 9 blood ring": places in the tray, each with what its egg showed. */
@@ -156,8 +152,8 @@ final class LookForm {
         int row = 0;
         for (var count : it.findings()) {
             written.whole("seen_" + count.finding().word(), count.seen());
-            var usual = USUALLY_OUT.contains(count.finding());
-            int left = usual && sort != LookSort.SECOND_BLIND ? count.leftIn() : 0;
+            var usual = isUsuallyOut(count.finding(), sort);
+            int left = usual ? count.leftIn() : 0;
             int out = usual ? 0 : count.removed();
             if (left > 0 || out > 0 || count.keptToOpen() > 0) {
                 var at = "exception." + row + ".";

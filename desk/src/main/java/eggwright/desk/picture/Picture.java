@@ -3,7 +3,7 @@ package eggwright.desk.picture;
 import java.util.List;
 
 /** A picture with the sentence that says what it shows, its key, and its numbers as a table. */
-public sealed interface Picture permits AccountBar, IntervalPlot, SeasonChart, ForecastBand, ClimateChart {
+public sealed interface Picture permits AccountBar, IntervalPlot, SeasonChart, ForecastBand, ClimateChart, LossChart {
     /** One of its own in the page: letters, digits and hyphens. */
     String id();
 

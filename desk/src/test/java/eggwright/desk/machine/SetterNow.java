@@ -62,6 +62,7 @@ final class SetterNow {
                 Learnt.NOTHING,
                 loss,
                 new StorageLoss(3, new Estimate(0.5, 0.3, 0.7), KnownBy.READINGS),
+                List.of(),
                 KnownBy.READINGS,
                 day * 24L,
                 day * 24L);

@@ -78,14 +78,6 @@ class EntryFormsTest {
         assertEquals(List.of(), reader.toMend());
         assertEquals(0, look.takenOut());
         assertEquals(2, look.seen(Finding.CLEAR));
-
-        var more = new TreeMap<>(typed);
-        more.put("removed_unsorted", "3");
-        var refused = reader(more);
-        EntryForms.of("looked").orElseThrow().read(refused);
-        assertEquals(
-                List.of("removed_unsorted"),
-                refused.toMend().stream().map(Form.ToMend::name).toList());
     }
 
     private static FormReader reader(Map<String, String> typed) {

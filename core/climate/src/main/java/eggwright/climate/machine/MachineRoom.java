@@ -18,11 +18,15 @@ import eggwright.climate.development.Warmth;
 import eggwright.climate.machine.MachineAir.Stage;
 import eggwright.climate.weight.Advising;
 import eggwright.climate.weight.Aim;
+import eggwright.climate.weight.LossAhead;
 import eggwright.climate.weight.LossReckoning;
 import eggwright.climate.weight.MassSeries;
+import eggwright.climate.weight.SetLoss;
 import eggwright.climate.weight.StorageLoss;
+import eggwright.egg.air.MoistAir;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
@@ -128,6 +132,7 @@ public final class MachineRoom {
                 weighed,
                 history,
                 past(party.species()).shells());
+        var hatch = HatchClock.of(profile, start, now, eggs, airNow.air().temperature(), stored, learnt);
         return new SetInside(
                 party.set().name(),
                 party.species(),
@@ -137,13 +142,33 @@ public final class MachineRoom {
                 stored,
                 start,
                 start.plusMillis(Math.round(HatchClock.middleDays(profile) * MILLIS_PER_DAY)),
-                HatchClock.of(profile, start, now, eggs, airNow.air().temperature(), stored, learnt),
+                hatch,
                 learnt,
                 loss,
                 StorageLoss.of(stored, air.beforeSet(start, stored), loss.shells()),
+                ahead(
+                        loss,
+                        airNow.air(),
+                        start.plusMillis(Math.round(profile.transferDay().value() * MILLIS_PER_DAY)),
+                        hatch.firstPip().likely()),
                 airNow.warmth(),
                 history.stream().filter(h -> h.warmth() != KnownBy.SET_POINT).count(),
                 history.size());
+    }
+
+    private List<LossAhead> ahead(SetLoss loss, MoistAir air, Instant transfer, Instant pip) {
+        var ahead = new ArrayList<LossAhead>();
+        if (transfer.isAfter(now) && transfer.isBefore(pip)) {
+            ahead.add(new LossAhead(LossAhead.Point.TRANSFER, transfer, loss.after(air, days(transfer))));
+        }
+        if (pip.isAfter(now)) {
+            ahead.add(new LossAhead(LossAhead.Point.PIP, pip, loss.after(air, days(pip))));
+        }
+        return ahead;
+    }
+
+    private double days(Instant until) {
+        return Duration.between(now, until).toMillis() / MILLIS_PER_DAY;
     }
 
     /** Eggs that are in the hatcher go by it; others by the only one that has hatched any, or by the farm. */

@@ -110,7 +110,8 @@ public final class Advising {
         var band = set.aim().band();
         double wanted = band.middlePct();
         double needed = line.humidityPct(wanted);
-        var projected = set.loss().after(perDay(now.humidity()) * days);
+        var projected =
+                set.loss().after(MoistAir.of(now.temperature(), now.humidity(), surroundings.barometer()), days);
         var advice = HumidityAdvice.of(line, set.loss().now().pct(), wanted, limits);
         var step = step(set, projected, advice);
         var run = switch (step) {
@@ -159,10 +160,6 @@ public final class Advising {
                 .kilopascals();
         double dry = set.loss().now().pct() + share * factor * saturation * days;
         return new HumidityLine(dry, share * factor * saturation * days / 100);
-    }
-
-    private double perDay(Humidity humidity) {
-        return Exposure.perDay(MoistAir.of(now.temperature(), humidity, surroundings.barometer()));
     }
 
     /** In the cold of a machine that has stood without heat a wick would freeze; it then shows the ice point. */

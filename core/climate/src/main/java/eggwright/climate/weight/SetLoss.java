@@ -1,6 +1,7 @@
 package eggwright.climate.weight;
 
 import eggwright.book.name.SetName;
+import eggwright.egg.air.MoistAir;
 import eggwright.trade.Species;
 import java.time.Instant;
 import java.util.List;
@@ -33,6 +34,11 @@ public record SetLoss(
      * @param loss since the set
      */
     public record Measured(Instant at, Estimate loss, int eggs) {}
+
+    /** Where it will be, if the air stays like that for so many days more. */
+    public Estimate after(MoistAir air, double days) {
+        return after(Exposure.perDay(air) * days);
+    }
 
     /**
      * Where it will be, if the air drew so much more from now on.
