@@ -41,7 +41,7 @@ final class PenPages implements Pages {
             var species = pen.species();
             rows.add(List.of(
                     new Cell(pen.pen().text(), ratesOf(pen.pen().text())),
-                    Cell.of(species == null ? "" : species.word()),
+                    Cell.of(species == null ? "" : words.species(species)),
                     Cell.of(words.say("birds", pen.cocks(), pen.hens())),
                     Cell.of(pen.closedOn() == null ? "" : words.say("closed", days.day(pen.closedOn())))));
         }

@@ -11,6 +11,7 @@ import eggwright.desk.farm.LedgerPage.Sheet;
 import eggwright.desk.live.LiveBook;
 import eggwright.desk.who.May;
 import eggwright.desk.words.Words;
+import eggwright.trade.ProfileField;
 import eggwright.trade.Species;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,8 +68,8 @@ final class SettingPages implements Pages {
             var fields = book.picture().farm().overrides().get(species);
             if (fields != null) {
                 fields.forEach((field, value) -> own.add(List.of(
-                        Cell.of(species.word()),
-                        Cell.of(field.replace('_', ' ')),
+                        Cell.of(words.species(species)),
+                        Cell.of(ProfileField.ofWord(field).map(words::field).orElse(field)),
                         Cell.of(value.value()),
                         Cell.of(value.since()))));
             }

@@ -21,7 +21,7 @@ final class ShelfSheet {
             if (shelf.eggs() > 0) {
                 rows.add(List.of(
                         Cell.of(name(shelf, words)),
-                        Cell.of(shelf.key().species().word()),
+                        Cell.of(words.species(shelf.key().species())),
                         Cell.of(shelf.eggs()),
                         Cell.of(age(shelf, today, words))));
             }

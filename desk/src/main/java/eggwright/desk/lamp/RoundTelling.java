@@ -28,7 +28,7 @@ final class RoundTelling {
                 device.text(),
                 now.toInstant(),
                 limit(picture, words),
-                round.trays().stream().map(t -> tray(t, ledger)).toList(),
+                round.trays().stream().map(t -> tray(t, ledger, words)).toList(),
                 holding.others(device, now.toInstant()));
     }
 
@@ -41,7 +41,7 @@ final class RoundTelling {
                 : new RoundTold.Limit(own, words.say("limit.own"));
     }
 
-    private static RoundTold.Tray tray(LampTray tray, Ledger ledger) {
+    private static RoundTold.Tray tray(LampTray tray, Ledger ledger, Words words) {
         var picture = ledger.picture();
         var load = picture.set(tray.load().set())
                 .flatMap(s -> s.load(tray.load().tray()))
@@ -54,7 +54,7 @@ final class RoundTelling {
                 tray.load().set().text(),
                 tray.load().tray().text(),
                 tray.species().name().toLowerCase(Locale.ROOT),
-                tray.species().word(),
+                words.species(tray.species()),
                 tray.periodDays(),
                 machine == null ? null : machine.text(),
                 section == null ? null : section.text(),

@@ -36,7 +36,7 @@ public final class DoubtWords {
             case About.Eggs it -> entries.scope(it.scope());
             case About.Shelf it -> shelf(it.key());
             case About.Birds it -> words.say("pen", it.pen().text());
-            case About.Chicks it -> words.say("chicks", it.species().word());
+            case About.Chicks it -> words.say("chicks", words.species(it.species()));
             case About.Order it -> words.say("order", it.order().text());
             case About.Notes it -> "";
         };
@@ -44,7 +44,7 @@ public final class DoubtWords {
 
     private String shelf(ShelfKey key) {
         return key.pen() == null
-                ? words.say("shelf", key.species().word())
+                ? words.say("shelf", words.species(key.species()))
                 : words.say("pen", key.pen().text());
     }
 

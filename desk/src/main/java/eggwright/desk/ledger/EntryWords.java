@@ -3,6 +3,7 @@ package eggwright.desk.ledger;
 import eggwright.book.entry.*;
 import eggwright.book.name.Name;
 import eggwright.desk.words.Words;
+import eggwright.trade.ProfileField;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +19,7 @@ public final class EntryWords {
 
     public String line(Payload payload) {
         return switch (payload) {
-            case PenOpened it -> say("pen-opened", it.pen(), it.species().word(), it.cocks(), it.hens());
+            case PenOpened it -> say("pen-opened", it.pen(), words.species(it.species()), it.cocks(), it.hens());
             case PenChanged it -> say("pen-changed." + word(it.change()), it.pen(), it.cocks(), it.hens());
             case PenClosed it -> say("pen-closed", it.pen());
             case MachineAdded it -> say("machine-added", it.machine());
@@ -52,17 +53,23 @@ public final class EntryWords {
                         "chicks-ordered",
                         it.order(),
                         it.chicks(),
-                        it.species().word(),
+                        words.species(it.species()),
                         it.day().toString());
             case OrderCancelled it -> say("order-cancelled", it.order());
             case ChicksDelivered it -> say("chicks-delivered", it.buyer(), it.chicks());
             case HabitsNoted it -> say("farm-habits");
-            case SpeciesOverridden it -> say("species-override", it.species().word(), it.field(), it.value());
+            case SpeciesOverridden it ->
+                say("species-override", words.species(it.species()), field(it.field()), it.value());
             case Remarked it -> say("remark", it.text());
             case Replaced it -> say("replaced", line(it.with()));
             case Withdrawn it -> say("withdrawn", it.why());
             case UnknownPayload it -> say("unknown", it.kind());
         };
+    }
+
+    /** An older or a newer program may know fields that this one does not. */
+    private String field(String word) {
+        return ProfileField.ofWord(word).map(words::field).orElse(word);
     }
 
     private String say(String key, @Nullable Object... arguments) {

@@ -37,7 +37,7 @@ final class AdviceReasons {
         said.add(words.say(
                 "why.lost",
                 set.set().text(),
-                set.species().word(),
+                words.species(set.species()),
                 set.day(),
                 losses.say(advice.loss().now()),
                 losses.restsOn(advice.loss())));
@@ -100,8 +100,7 @@ final class AdviceReasons {
             var set = inside.apply(advice);
             double asItIs = advice.projected().pct();
             var row = new ArrayList<>(List.of(
-                    Cell.of(words.say(
-                            "set.kind", set.set().text(), set.species().word())),
+                    Cell.of(words.say("set.kind", set.set().text(), words.species(set.species()))),
                     Cell.of(set.day()),
                     Cell.of(losses.range(advice.aim())),
                     Cell.of(losses.number(asItIs) + "\u00a0%")));

@@ -42,7 +42,7 @@ final class Losses {
 
     /** What a page calls a set of one species. */
     String name(SetInside set) {
-        return words.say("set.name", set.set().text(), set.species().word(), set.day());
+        return words.say("set.name", set.set().text(), words.species(set.species()), set.day());
     }
 
     String number(double pct) {

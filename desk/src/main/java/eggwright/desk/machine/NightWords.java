@@ -77,7 +77,7 @@ final class NightWords {
     private List<Cell> row(Night.SetNight set) {
         var cost = set.cost();
         return List.of(
-                Cell.of(words.say("night.set", set.set().text(), set.species().word())),
+                Cell.of(words.say("night.set", set.set().text(), words.species(set.species()))),
                 Cell.of(Integer.toString(set.day())),
                 Cell.of(words.say(
                         "night.span",

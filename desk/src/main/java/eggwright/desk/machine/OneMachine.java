@@ -103,7 +103,7 @@ final class OneMachine {
             return new Charts.Aims(Optional.empty(), List.of());
         }
         double celsius = now.setPoint().temperature().celsius();
-        var species = most.get().species().word();
+        var species = words.species(most.get().species());
         return new Charts.Aims(
                 Optional.of(new Guide(celsius, celsius, words.say("guide.temperature", species))),
                 new LandingBand(now, Rooms.surroundings(picture.farm().habits()), at)

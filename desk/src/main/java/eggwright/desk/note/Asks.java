@@ -154,7 +154,7 @@ final class Asks {
     Field profileFields() {
         var options = new ArrayList<Option>();
         for (var field : eggwright.trade.ProfileField.values()) {
-            options.add(new Option(field.word(), field.label()));
+            options.add(new Option(field.word(), around.words().field(field)));
         }
         return Field.Choice.list("profile_field", label("profile_field"), options)
                 .withHint(hint("profile_field"))

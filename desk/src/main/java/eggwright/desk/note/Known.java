@@ -110,7 +110,7 @@ final class Known {
     Field species() {
         var options = new ArrayList<Option>();
         for (var species : Species.values()) {
-            options.add(new Option(species.word(), species.word()));
+            options.add(new Option(species.word(), around.words().species(species)));
         }
         var asked = around.asked().text("species");
         return Field.Choice.list("species", asks.label("species"), options)
@@ -127,7 +127,7 @@ final class Known {
         var options = new ArrayList<Option>();
         options.add(new Option("", around.say("choice.ofPen")));
         for (var species : Species.values()) {
-            options.add(new Option(species.word(), species.word()));
+            options.add(new Option(species.word(), around.words().species(species)));
         }
         return Field.Choice.list("species", asks.label("species"), options)
                 .withHint(asks.hint("species"))
@@ -139,7 +139,8 @@ final class Known {
         var eggs = new TreeMap<LocalDate, TreeMap<String, Integer>>();
         for (var shelf : around.picture().eggRoom().values()) {
             var pen = shelf.key().pen();
-            var whose = pen == null ? shelf.key().species().word() : around.say("offer.pen", pen.text());
+            var whose =
+                    pen == null ? around.words().species(shelf.key().species()) : around.say("offer.pen", pen.text());
             for (var stored : shelf.stored()) {
                 var day = of.apply(stored);
                 if (day != null) {
@@ -161,7 +162,7 @@ final class Known {
         var options = new ArrayList<Option>();
         options.add(new Option("", around.say("choice.asAbove")));
         for (var species : Species.values()) {
-            options.add(new Option(species.word(), species.word()));
+            options.add(new Option(species.word(), around.words().species(species)));
         }
         return Field.Choice.list("other_species", asks.label("other_species"), options);
     }

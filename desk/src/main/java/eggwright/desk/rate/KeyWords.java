@@ -4,6 +4,8 @@ import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.rates.Dimension;
 import eggwright.rates.GroupRates;
+import eggwright.trade.Species;
+import eggwright.trade.SpeciesWord;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
@@ -41,7 +43,8 @@ final class KeyWords {
         return switch (by) {
             case LAY_WEEK, SET_WEEK -> week(key);
             case STORAGE_DAYS -> storage(key);
-            case PEN, SET, TRAY, MACHINE, SECTION, SPECIES, NONE -> key;
+            case SPECIES -> species(key);
+            case PEN, SET, TRAY, MACHINE, SECTION, NONE -> key;
         };
     }
 
@@ -53,6 +56,11 @@ final class KeyWords {
             case LAY_WEEK, SET_WEEK, STORAGE_DAYS -> words.say("named." + by.word(), name);
             case SPECIES, NONE -> name;
         };
+    }
+
+    /** What was not recorded is no bird. */
+    private String species(String key) {
+        return Species.parse(key) instanceof SpeciesWord.Known(var species) ? words.species(species) : key;
     }
 
     private String week(String key) {

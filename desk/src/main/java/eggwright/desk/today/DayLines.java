@@ -109,7 +109,7 @@ final class DayLines {
                                                 "work.order",
                                                 p.order().text(),
                                                 p.chicks(),
-                                                p.species().word())))))
+                                                words.species(p.species()))))))
                         .toList();
         };
     }

@@ -49,7 +49,7 @@ public final class EggLines {
     private Age age(Same same, List<EggLot> lots, boolean severalSpecies) {
         var species = new LinkedHashMap<String, Map<String, Integer>>();
         for (var lot : lots) {
-            species.computeIfAbsent(lot.key().species().word(), w -> new LinkedHashMap<>())
+            species.computeIfAbsent(words.species(lot.key().species()), w -> new LinkedHashMap<>())
                     .merge(name(lot), lot.eggs(), Integer::sum);
         }
         var parts = new ArrayList<String>();

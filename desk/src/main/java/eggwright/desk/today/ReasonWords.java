@@ -31,14 +31,14 @@ final class ReasonWords {
             case Reason.SpeciesDay it ->
                 words.say(
                         "why.day",
-                        it.species().word(),
+                        words.species(it.species()),
                         it.field().label(),
                         number(it.day()),
                         it.source().words());
             case Reason.StorageAdvice it ->
                 words.say(
                         "why.storage",
-                        it.species().word(),
+                        words.species(it.species()),
                         number(it.days()),
                         it.source().words());
             case Reason.FarmHabit it -> words.say("why.habit." + it.habit().word());

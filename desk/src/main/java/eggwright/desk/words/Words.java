@@ -1,5 +1,7 @@
 package eggwright.desk.words;
 
+import eggwright.trade.ProfileField;
+import eggwright.trade.Species;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.MissingResourceException;
@@ -56,6 +58,20 @@ public final class Words {
             }
         }
         return found;
+    }
+
+    /** What a bird is called in this language; files and commands keep {@link Species#word}. */
+    public String species(Species species) {
+        return shared("species." + species.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** What a line of a species' profile is called in this language. */
+    public String field(ProfileField field) {
+        return shared("field." + field.word());
+    }
+
+    private String shared(String key) {
+        return beside(Words.class, language).say(key);
     }
 
     /** Whether there is such a text. */
