@@ -34,7 +34,7 @@ public record OneMachinePage(
 
     public record Link(String path, String label) {}
 
-    /** A value with its name, and how it is known; empty where that goes without saying. */
+    /** A value with its name, and how it is known; either is empty where the other says all. */
     public record Figure(String label, String value, String how) {
         static Figure of(String label, String value) {
             return new Figure(label, value, "");

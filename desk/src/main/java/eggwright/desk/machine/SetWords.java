@@ -48,7 +48,7 @@ final class SetWords {
         figures.add(when("set.middle", hatch.middle()));
         figures.add(when("set.end", hatch.to()));
         figures.add(new Figure(words.say("set.calendar"), stamp(set.calendarMiddle()), later(hatch)));
-        figures.add(Figure.of(words.say("set.why"), why(set)));
+        figures.add(new Figure(words.say("set.why"), "", why(set)));
         return new OneMachinePage.SetInside(
                 new OneMachinePage.Link(
                         "/sets/" + MachinePaths.encoded(set.set().text()),

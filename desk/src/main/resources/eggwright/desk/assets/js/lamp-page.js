@@ -12,11 +12,11 @@ import { USUAL, showSetup } from './lamp-setup.js';
 import { showHelp } from './lamp-help.js';
 import { secondLook } from './lamp-second.js';
 import { isSameLook } from './lamp-touches.js';
+import { ask, send } from './lamp-desk.js';
+import { dayNumber, loadOf, span } from './lamp-load.js';
+import { Awake } from './lamp-awake.js';
 
 const ASK_AGAIN_MS = 15000;
-/** At the edge of reach an answer may never come: then it is given up, and tried again. Sending twice is harmless. */
-const GIVE_UP_ASKING_MS = 10000;
-const GIVE_UP_SENDING_MS = 60000;
 const FORGET_AFTER_MS = 21 * 24 * 3600 * 1000;
 
 const root = document.getElementById('lamp');
@@ -71,7 +71,7 @@ class Page {
   #desk = 'notAsked';
   #link = null;
   #behindMs = null;
-  #awake = null;
+  #awake = new Awake();
 
   constructor(shelf, kept) {
     this.#shelf = shelf;
@@ -79,7 +79,7 @@ class Page {
     this.#from = kept.notes.get('round') ?? null;
     this.#outs = new Map(kept.notes.get('outs') ?? []);
     this.#counting = new Counting(shelf, () => Date.now(), say('undone.why'));
-    this.#outbox = new Outbox(shelf, message => this.#post('/api/lamp/entries', message), () => Date.now());
+    this.#outbox = new Outbox(shelf, message => send('/api/lamp/entries', message), () => Date.now());
     this.#voice = new Voice(() => this.#chosen, language);
   }
 
@@ -118,7 +118,7 @@ class Page {
     document.body.dataset.hand = this.#chosen.hand;
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'visible') {
-        this.#stayAwake();
+        if (this.#view === 'tray') this.#awake.stay();
         this.#reach();
       }
     });
@@ -152,7 +152,7 @@ class Page {
   #showTray(id) {
     this.#show('tray');
     this.#tray.show(id);
-    this.#stayAwake();
+    if (this.#view === 'tray') this.#awake.stay();
   }
 
   /** Drawn first, shown then: what stood there before is no longer true. */
@@ -179,7 +179,7 @@ class Page {
       others: this.#others,
       link: this.#link === null || !this.#from ? null : say('link.none', this.#link.tray, this.#link.set),
       clock: this.#behindMs !== null && Math.abs(this.#behindMs) > CLOCK_OFF_MS
-        ? say(this.#behindMs > 0 ? 'clock.behind' : 'clock.ahead', span(Math.abs(this.#behindMs) / 60000)) : null,
+        ? say(this.#behindMs > 0 ? 'clock.behind' : 'clock.ahead', span(say, Math.abs(this.#behindMs) / 60000)) : null,
     });
     root.dataset.drawn = String(Number(root.dataset.drawn ?? 0) + 1);
   }
@@ -193,7 +193,7 @@ class Page {
       const second = this.#second(told);
       const other = this.#others.find(o => o.set === told.set && o.tray === told.tray);
       return {
-        ...loadOf(told, Math.max(0, today - drawnUp), this.#from.limit.minutes, second),
+        ...loadOf(say, told, Math.max(0, today - drawnUp), this.#from.limit.minutes, second),
         other: other ? say('tray.other.' + other.state, other.who) : null,
       };
     });
@@ -271,7 +271,7 @@ class Page {
       this.#voice.say(say('said.done', load.tray, adds.marks.length + adds.unsorted));
       this.#hold(load, 'did');
     }
-    this.#rest();
+    this.#awake.rest();
     await this.#showRound();
     if (why === 'done') this.#reach();
   }
@@ -342,7 +342,7 @@ class Page {
   /** The trays of the day, as the desk tells them; on the way its clock is held against the phone's. */
   async #ask() {
     const asked = Date.now();
-    const from = await this.#get('/api/lamp/round');
+    const from = await ask('/api/lamp/round');
     this.#behindMs = Date.parse(from.now) - (asked + Date.now()) / 2;
     return from;
   }
@@ -355,27 +355,7 @@ class Page {
   }
 
   #hold(load, state) {
-    this.#post('/api/lamp/holding', { set: load.set, tray: load.tray, state, who: this.#chosen.who }).catch(() => {});
-  }
-
-  async #get(path) {
-    return this.#answer(await fetch(path, {
-      headers: { Accept: 'application/json' }, cache: 'no-store', redirect: 'error', signal: AbortSignal.timeout(GIVE_UP_ASKING_MS),
-    }));
-  }
-
-  async #post(path, message) {
-    return this.#answer(await fetch(path, {
-      method: 'POST', headers: { 'Content-Type': 'application/json', Accept: 'application/json' },
-      body: JSON.stringify(message), cache: 'no-store', redirect: 'error', signal: AbortSignal.timeout(GIVE_UP_SENDING_MS),
-    }));
-  }
-
-  async #answer(response) {
-    if (response.ok && (response.headers.get('Content-Type') ?? '').startsWith('application/json')) return response.json();
-    const fault = new Error('The desk answered ' + response.status);
-    fault.desk = response.status === 401 || response.status === 403 ? 'notJoined' : 'away';
-    throw fault;
+    send('/api/lamp/holding', { set: load.set, tray: load.tray, state, who: this.#chosen.who }).catch(() => {});
   }
 
   /** What waits, as a file that the desk can import: for when the desk is gone for good. */
@@ -409,57 +389,6 @@ class Page {
     if (this.#view === 'tray' && this.#tray.open) this.#tray.outFor(this.#counting.sitting(this.#tray.open).outAt);
     else this.#drawRound();
   }
-
-  async #stayAwake() {
-    if (this.#view !== 'tray' || this.#awake || !navigator.wakeLock) return;
-    try {
-      this.#awake = await navigator.wakeLock.request('screen');
-      this.#awake.addEventListener('release', () => { this.#awake = null; });
-    } catch {
-      // A phone that saves its battery says no; the touches are kept all the same.
-    }
-  }
-
-  #rest() {
-    this.#awake?.release();
-    this.#awake = null;
-  }
-}
-
-/**
- * A tray as the views need it: as old as it is today, with what is due and what the lamp can say on that day.
- *
- * @param told by the desk
- * @param later days since the desk told it
- * @param second for whom the second look is that it wants; null where it wants none
- */
-function loadOf(told, later, minutesLimit, second) {
-  const day = told.day + later;
-  const due = told.looks.some(l => day === l.day) ? 'due'
-    : told.looks.some(l => day > l.day && day <= l.last_day) ? 'possible' : 'not_due';
-  const { from, dark_from: darkFrom, until } = told.judging;
-  const note = day < from ? say('judge.tooEarly', from)
-    : day > until ? say('judge.tooLate') : day < darkFrom ? say('judge.paleOnly', darkFrom) : null;
-  return {
-    set: told.set, tray: told.tray, species: told.species, speciesName: told.species_name, period: told.period,
-    machine: told.machine ?? null, section: told.section ?? null, position: told.position ?? null,
-    day, eggs: told.eggs ?? null, pens: told.pens.map(p => ({ ...p, places: p.places ?? [] })), doubtful: told.doubtful, rows: told.rows,
-    sort: second?.isTheirs ? 'second_blind' : null, second: second === null ? null : say('second.' + second.why, second.whom),
-    secondOf: second === null || second.isTheirs ? null : second.why === 'ofOther' ? second.whom : '',
-    due: second?.isTheirs ? 'due' : due, note, minutesLimit,
-  };
-}
-
-/** So many minutes, in the unit that a person would use. */
-function span(minutes) {
-  const [unit, length] = minutes < 120 ? ['minutes', 1] : minutes < 48 * 60 ? ['hours', 60] : ['days', 24 * 60];
-  return say('span.' + unit, Math.round(minutes / length));
-}
-
-/** Days since 1970 by the phone's own calendar. */
-function dayNumber(at) {
-  const day = new Date(at);
-  return Math.round(Date.UTC(day.getFullYear(), day.getMonth(), day.getDate()) / 86400000);
 }
 
 if ('serviceWorker' in navigator) {
