@@ -55,6 +55,27 @@ final class LampLightTest {
         mustBeInReach(page, name);
     }
 
+    /** The rules are scripts and cannot look where none runs: they look at what a browser shows there, drawn as if it ran none. */
+    @Test
+    void pageWithoutScript_canBeReadByAll() {
+        try (var farm = LampFarm.open()) {
+            BrowserStation.withPhone(context -> {
+                var page = context.newPage();
+                page.route("**/lamp", route -> {
+                    var answer = route.fetch();
+                    route.fulfill(new com.microsoft.playwright.Route.FulfillOptions()
+                            .setResponse(answer)
+                            .setBody(answer.text()
+                                    .replaceAll("<script[^>]*></script>", "")
+                                    .replace("noscript>", "div>")));
+                });
+                page.navigate(farm.address().resolve("/lamp").toString());
+                assertTrue(page.locator("#lamp a").isVisible());
+                BrowserStation.mustBeReadable(page, LampStates.WITHOUT_SCRIPT);
+            });
+        }
+    }
+
     /** A tray takes no swipe, so every key of it has to be on the screen, also on a small one with the browser's bars. */
     private static void mustBeInReach(Page page, String name) {
         if (!page.locator(".view.tray").isVisible()) {
