@@ -9,6 +9,7 @@ import org.hipparchus.linear.MatrixUtils;
 /** Makes the columns of the terms, and the way back from the columns used inside to those asked for. */
 final class DesignBuilder {
     private static final int NONE = -1;
+    private static final int MOST_COLUMNS = 1000;
 
     private final int rows;
     private final List<String> names = new ArrayList<>(List.of(MixedModel.INTERCEPT));
@@ -51,6 +52,10 @@ final class DesignBuilder {
 
     private int newColumn(String name, List<Share> madeOf) {
         int column = names.size();
+        if (column == MOST_COLUMNS) {
+            throw new OutOfRange("The fixed terms need more than " + MOST_COLUMNS
+                    + " coefficients. Leave some out, or let their groups scatter");
+        }
         names.add(name);
         var shares = new ArrayList<>(madeOf);
         made.add(shares);
