@@ -1,5 +1,7 @@
 package eggwright.stats.mixed;
 
+import eggwright.stats.search.Curvature;
+import eggwright.stats.search.QuasiNewton;
 import java.util.Arrays;
 
 /**

@@ -1,5 +1,9 @@
 package eggwright.stats.mixed;
 
+import eggwright.stats.search.Curvature;
+import eggwright.stats.search.Held;
+import eggwright.stats.search.Objective;
+import eggwright.stats.search.QuasiNewton;
 import eggwright.units.OutOfRange;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,5 +1,7 @@
 package eggwright.stats.mixed;
 
+import eggwright.stats.search.QuasiNewton;
+
 /**
  * What the counts tell of the fixed coefficients while the deviations are known: the weighted squares of the columns, less
  * what the groups' effects could explain as well.

@@ -1,5 +1,6 @@
 package eggwright.stats.mixed;
 
+import eggwright.stats.search.Objective;
 import java.util.Arrays;
 
 /**

@@ -1,6 +1,9 @@
 package eggwright.stats.mixed;
 
 import eggwright.stats.interval.Level;
+import eggwright.stats.search.Held;
+import eggwright.stats.search.Objective;
+import eggwright.stats.search.QuasiNewton;
 
 /**
  * The smallest deviance over all else, with one deviation held: where it has risen by chi-square's quantile, the interval

@@ -2,6 +2,7 @@ package eggwright.stats.mixed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import eggwright.stats.search.Objective;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;

@@ -1,7 +1,7 @@
-package eggwright.stats.mixed;
+package eggwright.stats.search;
 
 /** Something to be made small, with its slope. */
-interface Objective {
+public interface Objective {
     int size();
 
     /** The value at a point, with its slope put into {@code slope}; not a number where it cannot be had. */

@@ -1,9 +1,9 @@
-package eggwright.stats.mixed;
+package eggwright.stats.search;
 
 import java.util.stream.IntStream;
 
 /** An objective by some of its places, the others held where they are. */
-final class Held implements Objective {
+public final class Held implements Objective {
     private final Objective whole;
     private final double[] base;
     private final int[] free;
@@ -15,7 +15,7 @@ final class Held implements Objective {
      * @param base a whole point
      * @param held by place
      */
-    Held(Objective whole, double[] base, boolean[] held) {
+    public Held(Objective whole, double[] base, boolean[] held) {
         this.whole = whole;
         this.base = base.clone();
         free = IntStream.range(0, base.length).filter(i -> !held[i]).toArray();
@@ -37,7 +37,7 @@ final class Held implements Objective {
     }
 
     /** The whole point that a free one stands for. */
-    double[] whole(double[] point) {
+    public double[] whole(double[] point) {
         double[] all = base.clone();
         for (int i = 0; i < free.length; i++) {
             all[free[i]] = point[i];
@@ -46,16 +46,16 @@ final class Held implements Objective {
     }
 
     /** The free part of a whole point. */
-    double[] free(double[] all) {
+    public double[] free(double[] all) {
         return IntStream.of(free).mapToDouble(i -> all[i]).toArray();
     }
 
     /** The free part of a whole matrix. */
-    double[][] free(double[][] all) {
+    public double[][] free(double[][] all) {
         return IntStream.of(free).mapToObj(i -> free(all[i])).toArray(double[][]::new);
     }
 
-    int[] freePlaces() {
+    public int[] freePlaces() {
         return free.clone();
     }
 }

@@ -1,4 +1,4 @@
-package eggwright.stats.mixed;
+package eggwright.stats.search;
 
 /**
  * Descent by the slope in a metric that learns the curvature on the way (BFGS). With a good first metric a step of its
@@ -6,7 +6,7 @@ package eggwright.stats.mixed;
  *
  * <p>Source: Nocedal and Wright 2006, Numerical Optimization, 2nd ed., sections 3.1 and 6.1 (from memory).
  */
-final class QuasiNewton {
+public final class QuasiNewton {
     private static final int MOST_STEPS = 300;
     private static final double SHORTEST = 1e-10;
     private static final double ENOUGH = 1e-4;
@@ -18,7 +18,7 @@ final class QuasiNewton {
      * @param metric inverse of the curvature, as learnt
      * @param settled whether a further step would gain less than asked
      */
-    record Found(double[] point, double value, double[] slope, double[][] metric, int steps, boolean settled) {}
+    public record Found(double[] point, double value, double[] slope, double[][] metric, int steps, boolean settled) {}
 
     private QuasiNewton() {}
 
@@ -28,7 +28,7 @@ final class QuasiNewton {
      * @param metric a guess of the inverse of the curvature
      * @param closeness squared length of a step, in units of uncertainty, that counts as none
      */
-    static Found search(Objective objective, double[] start, double[][] metric, double closeness) {
+    public static Found search(Objective objective, double[] start, double[][] metric, double closeness) {
         int size = start.length;
         double[] point = start.clone();
         double[] slope = new double[size];
@@ -96,7 +96,7 @@ final class QuasiNewton {
         }
     }
 
-    static double[] times(double[][] matrix, double[] vector) {
+    public static double[] times(double[][] matrix, double[] vector) {
         double[] product = new double[vector.length];
         for (int i = 0; i < product.length; i++) {
             product[i] = dot(matrix[i], vector);
@@ -104,7 +104,7 @@ final class QuasiNewton {
         return product;
     }
 
-    static double dot(double[] one, double[] other) {
+    public static double dot(double[] one, double[] other) {
         double sum = 0;
         for (int i = 0; i < one.length; i++) {
             sum += one[i] * other[i];

@@ -1,4 +1,4 @@
-package eggwright.stats.mixed;
+package eggwright.stats.search;
 
 import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
@@ -9,14 +9,14 @@ import org.hipparchus.linear.MatrixUtils;
  * Second derivatives by central differences of the exact slope. Steps are a small share of each place's own uncertainty:
  * too long would bring in the next derivatives (squared share), too short the rounding of the slope.
  */
-final class Curvature {
+public final class Curvature {
     private static final double SHARE = 0.004;
     private static final double SHORTEST = 1e-7;
 
     private Curvature() {}
 
     /** The matrix of second derivatives, made symmetric; {@code metric} says how uncertain each place is. */
-    static double[][] at(Objective objective, double[] point, double[][] metric) {
+    public static double[][] at(Objective objective, double[] point, double[][] metric) {
         int size = point.length;
         double[][] bend = new double[size][size];
         double[] up = new double[size];
@@ -41,7 +41,7 @@ final class Curvature {
     }
 
     /** The inverse of a positive matrix; empty where it is not positive. */
-    static Optional<double[][]> inverse(double[][] matrix) {
+    public static Optional<double[][]> inverse(double[][] matrix) {
         int size = matrix.length;
         if (size == 0) {
             return Optional.of(matrix);
