@@ -31,7 +31,11 @@ final class FileCommand implements Callable<Integer> {
 
     /** Every one, in the order of help. */
     static Stream<FileCalculation> all() {
-        return Stream.of(new MixedModelCalculation(), new BetaBinomialCalculation());
+        return Stream.of(
+                new MixedModelCalculation(),
+                new BetaBinomialCalculation(),
+                new ChartCalculation(),
+                new DeathCurveCalculation());
     }
 
     /** The command of a calculation, with its options. */
@@ -51,7 +55,9 @@ final class FileCommand implements Callable<Integer> {
                     .description(input.about().replace("%", "%%"));
             spec.addOption(
                     calculation.repeatable().contains(input.name())
-                            ? option.type(List.class).auxiliaryTypes(String.class).build()
+                            ? option.type(List.class)
+                                    .auxiliaryTypes(String.class)
+                                    .build()
                             : option.type(String.class).build());
         }
         spec.addOption(Specs.json("one object"));

@@ -35,9 +35,14 @@ public record Column(CsvFile file, String name, List<String> words, int[] wordOf
 
     /** Numbers by row. */
     public double[] numbers() {
+        return numbersOr(Double.NaN);
+    }
+
+    /** Numbers by row, and another for empty cells. */
+    public double[] numbersOr(double forEmpty) {
         double[] ofWord = new double[words.size()];
         for (int word = 0; word < ofWord.length; word++) {
-            ofWord[word] = parsed(words.get(word));
+            ofWord[word] = words.get(word).isEmpty() ? forEmpty : parsed(words.get(word));
             if (Double.isNaN(ofWord[word])) {
                 throw wrong(word, "a number", "0.95, with a point");
             }

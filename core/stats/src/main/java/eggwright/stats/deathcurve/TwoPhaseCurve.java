@@ -31,7 +31,7 @@ public record TwoPhaseCurve(
     /**
      * Fits it by maximum likelihood.
      *
-     * @throws OutOfRange if the deaths are of fewer than six classes
+     * @throws OutOfRange if the deaths are of fewer than six classes, or no such curve gives each a chance
      */
     public static TwoPhaseCurve of(List<DeathInterval> intervals) {
         long classes = classes(intervals);

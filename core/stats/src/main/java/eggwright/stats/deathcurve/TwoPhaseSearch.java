@@ -3,7 +3,9 @@ package eggwright.stats.deathcurve;
 import eggwright.stats.search.Curvature;
 import eggwright.stats.search.Objective;
 import eggwright.stats.search.QuasiNewton;
+import eggwright.units.OutOfRange;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The negative log-likelihood of a two-phase curve, with its slope, by logits of shares and logarithms of shapes and
@@ -40,7 +42,7 @@ final class TwoPhaseSearch implements Objective {
         for (int i = 0; i < SIZE; i++) {
             metric[i][i] = 4 / died;
         }
-        QuasiNewton.Found best = null;
+        QuasiNewton.@Nullable Found best = null;
         for (double early : new double[] {-1, 0.5, 2}) {
             for (double shape : new double[] {0.8, 2}) {
                 for (double scale : new double[] {0.08, 0.2}) {
@@ -61,7 +63,10 @@ final class TwoPhaseSearch implements Objective {
                 }
             }
         }
-        return curve(java.util.Objects.requireNonNull(best, "no start had a likelihood"));
+        if (best == null) {
+            throw new OutOfRange("No curve of two waves gives each of these classes a chance");
+        }
+        return curve(best);
     }
 
     private TwoPhaseCurve curve(QuasiNewton.Found found) {

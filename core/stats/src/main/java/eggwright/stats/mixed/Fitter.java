@@ -42,7 +42,6 @@ final class Fitter {
         var design = DesignBuilder.of(model.counts().rows(), model.fixed());
         problem = Problem.of(model, design);
         columns = design.columns();
-        Collinear.refuse(problem.design(), problem.trials());
         laplace = new Laplace(problem);
         objective = nodes > 1 ? new Quadrature(problem, nodes) : laplace;
     }
@@ -56,6 +55,7 @@ final class Fitter {
         if (yes == 0 || yes == all) {
             return new MixedOutcome.NoneOrAll(yes > 0);
         }
+        Collinear.refuse(problem.design(), problem.trials());
         var logistic = new Logistic(problem);
         var parting = logistic.parting();
         if (!parting.isEmpty()) {
