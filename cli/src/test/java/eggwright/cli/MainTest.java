@@ -26,7 +26,12 @@ class MainTest {
                 "calc accuracy",
                 "calc predict",
                 "calc dates",
-                "calc species"
+                "calc species",
+                "calc mixed-model",
+                "calc beta-binomial",
+                "calc double-sample",
+                "calc chart",
+                "calc death-curve"
             })
     void help_hasAnExample_onEveryCommand(String command) {
         var words = (command + " --help").strip().split(" ");

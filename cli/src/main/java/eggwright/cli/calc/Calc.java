@@ -14,6 +14,8 @@ public final class Calc {
         var commands = new LinkedHashMap<String, Supplier<CommandSpec>>();
         CalcCommand.all()
                 .forEach(calculation -> commands.put(calculation.name(), () -> CalcCommand.specOf(calculation)));
+        FileCommand.all()
+                .forEach(calculation -> commands.put(calculation.name(), () -> FileCommand.specOf(calculation)));
         return commands;
     }
 }

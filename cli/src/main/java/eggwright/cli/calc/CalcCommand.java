@@ -199,6 +199,7 @@ public final class CalcCommand implements Callable<Integer> {
                 new AgreementCalculation(),
                 new AccuracyCalculation(),
                 new PredictCalculation(),
+                new DoubleSampleCalculation(),
                 new DatesCalculation(),
                 new SpeciesCalculation(),
                 new HumidityCalculation(),

@@ -15,7 +15,9 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Iterator;
+import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 public record CsvFile(Path file) {
     private static final int LONGEST_HEADER = 10_000;
     private static final int LONGEST_SHOWN = 40;
+    private static final int MOST_NAMED = 20;
 
     /**
      * Hands the rows over, the header first.
@@ -57,6 +60,12 @@ public record CsvFile(Path file) {
     /** What stands in a cell, cut where it would fill the screen. */
     public static String shortened(String cell) {
         return cell.length() > LONGEST_SHOWN ? cell.substring(0, LONGEST_SHOWN) + "…" : cell;
+    }
+
+    /** Names after each other, the first few where there are many. */
+    static String shortenedList(List<String> names) {
+        return names.stream().limit(MOST_NAMED).map(CsvFile::shortened).collect(Collectors.joining(", "))
+                + (names.size() > MOST_NAMED ? " and " + (names.size() - MOST_NAMED) + " more" : "");
     }
 
     private static String why(@Nullable Throwable unread) {

@@ -1,0 +1,62 @@
+package eggwright.stats.deathcurve;
+
+import eggwright.units.OutOfRange;
+import java.util.List;
+
+/**
+ * Two waves of death, early and late: the day of death is of one Weibull distribution with a chance, else of another. Only
+ * of those that die by the last day that anybody looked; how many die at all is a chance of its own.
+ *
+ * <p>Source: Kuurman, Bailey, Koops and Grossman 2001, Poult. Sci. 80:710. Error: {@code TwoPhaseCurveTest} recovers their
+ * published curve from counts made with it, and finds no higher point than a fine search does.
+ *
+ * @param deathShare share of all that died by the last day, 0 to 1
+ * @param earlyShare share of those that are of the early wave, 0 to 1
+ * @param lastDay the last day that anybody looked
+ * @param logLikelihood of the counts, without a multinomial constant
+ * @param converged whether the search ended on a hill inside its bounds; otherwise some class is too narrow or too empty
+ *     to tell a shape
+ */
+public record TwoPhaseCurve(
+        double deathShare,
+        double earlyShare,
+        Weibull early,
+        Weibull late,
+        double lastDay,
+        double logLikelihood,
+        boolean converged) {
+    /** Fewer classes of deaths cannot tell five numbers. */
+    public static final int LEAST_CLASSES = 6;
+
+    /**
+     * Fits it by maximum likelihood.
+     *
+     * @throws OutOfRange if the deaths are of fewer than six classes, or no such curve gives each a chance
+     */
+    public static TwoPhaseCurve of(List<DeathInterval> intervals) {
+        long classes = classes(intervals);
+        if (classes < LEAST_CLASSES) {
+            throw new OutOfRange("Deaths in " + classes + " classes of days cannot tell two waves. Sort them into at "
+                    + "least " + LEAST_CLASSES);
+        }
+        return new TwoPhaseSearch(intervals).best();
+    }
+
+    /** In how many different ranges of days there were deaths. */
+    public static long classes(List<DeathInterval> intervals) {
+        return intervals.stream()
+                .filter(each -> each.count() > 0 && !each.survived())
+                .map(each -> List.of(each.fromDay(), each.toDay()))
+                .distinct()
+                .count();
+    }
+
+    /** Of those that die by the last day, the share that has died by a day, 0 to 1. */
+    public double diedBy(double day) {
+        return Math.min(1, mixed(day) / mixed(lastDay));
+    }
+
+    private double mixed(double day) {
+        return earlyShare * early.diedBy(day) + (1 - earlyShare) * late.diedBy(day);
+    }
+}

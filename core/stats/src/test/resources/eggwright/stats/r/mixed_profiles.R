@@ -1,0 +1,15 @@
+# Profile intervals (95 %) of standard deviations: lme4's confint by profile. Run beside the tables of mixed/.
+suppressMessages(library(lme4))
+seeds <- read.csv("glmm_seeds.csv"); cbpp <- read.csv("glmm_cbpp.csv"); cbpp$period <- factor(cbpp$period); cbpp$herd <- factor(cbpp$herd); cbpp$obs <- factor(cbpp$obs)
+cf <- read.csv("glmm_carrotfly.csv"); cf$obs <- factor(cf$obs); sa <- read.csv("glmm_salamander.csv")
+ctrl <- glmerControl(optimizer = "bobyqa", tolPwrss = 1e-11, optCtrl = list(maxfun = 2e5, rhoend = 1e-8))
+out <- list()
+add <- function(id, f, d, nAGQ = 1) { m <- glmer(f, d, binomial, nAGQ = nAGQ, control = ctrl); g <- names(getME(m, "cnms")); ci <- suppressWarnings(confint(profile(m, which = "theta_", signames = FALSE, devtol = 1e-6, maxmult = 4), level = .95))
+  out[[length(out)+1]] <<- data.frame(case_id = id, group = sub("^sd_\\(Intercept\\)\\|", "", rownames(ci)), low = ci[,1], high = ci[,2], lme4 = as.character(packageVersion("lme4"))); print(out[[length(out)]]) }
+add("GM01", cbind(r, n-r) ~ x1*x2 + (1 | plate), seeds)
+add("GM05", cbind(r, n-r) ~ 1 + (1 | plate), seeds)
+add("GM07", cbind(incidence, size-incidence) ~ period + (1 | herd), cbpp)
+add("GM10", cbind(incidence, size-incidence) ~ period + (1 | herd) + (1 | obs), cbpp)
+add("GM15", cbind(y, n-y) ~ trt + (1 | gen) + (1 | gen:trt) + (1 | block) + (1 | obs), cf)
+add("GM18", mate ~ cross + (1 | female) + (1 | male), sa)
+write.csv(do.call(rbind, out), "mixed_profiles_expected.csv", row.names = FALSE, quote = FALSE)
