@@ -13,7 +13,7 @@ import eggwright.climate.reading.Readings;
 import eggwright.climate.reading.SensorName;
 import eggwright.intake.MemoryReadings;
 import eggwright.intake.Shelf2;
-import eggwright.intake.file.ColumnMemory;
+import eggwright.intake.file.ColumnsInMemory;
 import eggwright.intake.file.FarmPlaces;
 import eggwright.intake.file.LoggerFiles;
 import eggwright.intake.file.TakenFile;
@@ -29,9 +29,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,27 +40,12 @@ class WatchedFolderTest {
     private static final String HEADER = "Time,Temp,RH\n";
     private static final String TWO_ROWS = HEADER + "2027-05-12 06:00,99.5,55\n2027-05-12 06:01,99.6,55\n";
 
-    /** Remembered as long as the test. */
-    private static final class Memory implements ColumnMemory {
-        private final Map<String, String> kept = new HashMap<>();
-
-        @Override
-        public Optional<String> find(String name) {
-            return Optional.ofNullable(kept.get(name));
-        }
-
-        @Override
-        public void keep(String name, String value) {
-            kept.put(name, value);
-        }
-    }
-
     @TempDir
     private Path folder;
 
     private final Shelf2.SetClock clock = new Shelf2.SetClock();
     private final MemoryReadings readings = new MemoryReadings();
-    private final Memory memory = new Memory();
+    private final ColumnsInMemory memory = new ColumnsInMemory();
     private final LoggerFiles files = new LoggerFiles(readings, memory);
     private FarmPlaces farm = new FarmPlaces(List.of("Setter", "Hatcher"), CHICAGO);
     private WatchedFolder watched;
