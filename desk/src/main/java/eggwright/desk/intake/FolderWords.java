@@ -61,7 +61,7 @@ final class FolderWords {
                 var said = new ArrayList<String>();
                 refused.problems().stream()
                         .limit(MOST_PROBLEMS)
-                        .map(problem -> ProblemWords.say(problem, words))
+                        .map(problem -> ProblemWords.sayFromAfar(problem, words))
                         .forEach(said::add);
                 int more = refused.problems().size() - MOST_PROBLEMS + refused.beyond();
                 if (more > 0) {
@@ -72,7 +72,7 @@ final class FolderWords {
         };
     }
 
-    /** Whether a person's word on columns would help: not where a cell is wrong, and not where the folder is. */
+    /** Whether a person's word on columns would help: not where the folder is wrong, nor the file itself. */
     private static SensorsPage.Help help(Why why) {
         return switch (why) {
             case Why.NotConfirmed confirmed -> SensorsPage.Help.LOOK;
