@@ -2,7 +2,6 @@ package eggwright.desk;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.Map;
 import java.util.Optional;
 
 /** What a page gives back. */
@@ -43,17 +42,6 @@ public sealed interface Answer {
 
     /** For a script: JSON, as it is to be sent. */
     record Json(int status, String text) implements Answer {}
-
-    /**
-     * For a thing that sent a message: JSON, with what HTTP wants beside it.
-     *
-     * @param headers as {@code Retry-After}
-     */
-    record Heard(int status, String text, Map<String, String> headers) implements Answer {
-        public Heard {
-            headers = Map.copyOf(headers);
-        }
-    }
 
     /**
      * A text that is no page and lies under a fixed address: the script of a worker, a manifest, a drawing. A browser

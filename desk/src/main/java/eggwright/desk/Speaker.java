@@ -162,10 +162,6 @@ final class Speaker {
             case Answer.NotYours() -> turnAway(ctx, visitor);
             case Answer.NotThere(var what) -> notThere(ctx, what);
             case Answer.Json(var status, var text) -> json(ctx, status, text);
-            case Answer.Heard(var status, var text, var headers) -> {
-                headers.forEach(ctx::header);
-                json(ctx, status, text);
-            }
             case Answer.Plain(var type, var text) -> ctx.contentType(type).result(text);
             case Answer.Download(var name, var type, var body) -> {
                 ctx.contentType(type);
@@ -192,11 +188,8 @@ final class Speaker {
         var answer = tooLong
                 ? hearing.tooLong(token)
                 : hearing.hear(token, ctx.req().getInputStream().readNBytes(hearing.longest()));
-        if (!(answer instanceof Answer.Heard(var status, var text, var headers))) {
-            throw new IllegalStateException("A thing with a token is no reader of pages");
-        }
-        headers.forEach(ctx::header);
-        json(ctx, status, text);
+        answer.headers().forEach(ctx::header);
+        json(ctx, answer.status(), answer.json());
     }
 
     /** RFC 6750, section 2.1. Shown in any other way, as in the address, a token is none: addresses are written down. */

@@ -14,6 +14,9 @@ import java.util.Optional;
 public final class MemoryReadings implements ReadingStore {
     private final Map<Channel, Readings> kept = new LinkedHashMap<>();
 
+    /** Whether nothing can be kept, as on a full disk. */
+    public volatile boolean isFull;
+
     @Override
     public synchronized List<Channel> channels() {
         return List.copyOf(kept.keySet());
@@ -33,6 +36,9 @@ public final class MemoryReadings implements ReadingStore {
 
     @Override
     public synchronized Taken take(Channel channel, Readings readings) {
+        if (isFull) {
+            throw new IllegalStateException("The disk is full");
+        }
         var before = kept.getOrDefault(channel, Readings.NONE);
         var after = before.and(readings);
         kept.put(channel, after);

@@ -15,6 +15,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -23,7 +24,11 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
+import org.eclipse.paho.client.mqttv3.MqttClient;
+import org.eclipse.paho.client.mqttv3.MqttException;
+import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -148,6 +153,37 @@ class KilledWhileSensorsSendTest {
 
         until(() -> kept("logger").count() > 0 && setterRead() == 2);
         assertTrue(Files.exists(file));
+    }
+
+    /** A real broker, as Debian packs it, in its mode for this machine alone; passed over with a word where there is none. */
+    @Test
+    void messagesOfABroker_becomeReadings_ofADeskThatWasToldOfIt() throws Exception {
+        var program = Path.of("/usr/sbin/mosquitto");
+        var missing = "No Mosquitto was found. On Debian: apt-get install mosquitto";
+        if ("required".equals(System.getProperty("eggwright.broker"))) {
+            assertTrue(Files.isExecutable(program), missing);
+        }
+        Assumptions.assumeTrue(Files.isExecutable(program), missing);
+        var token = token();
+        int brokersPort = freePort();
+        start(freePort(), "--mqtt", "mqtt://127.0.0.1:" + brokersPort, "--mqtt-topic", "larkfield");
+        // The desk is there first, and waits for the broker.
+        desks.add(new ProcessBuilder(program.toString(), "-p", Integer.toString(brokersPort))
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("mosquitto.log").toFile())
+                .start());
+        until(() -> {
+            try (var sensor = new MqttClient(
+                    "tcp://127.0.0.1:" + brokersPort, "shelf-" + System.nanoTime(), new MemoryPersistence())) {
+                sensor.connect();
+                sensor.publish("larkfield/" + token, "47.5".getBytes(StandardCharsets.UTF_8), 1, false);
+                sensor.disconnect();
+                return kept("Shelf 2").count() > 0;
+            } catch (MqttException notYet) {
+                return false;
+            }
+        });
+        assertEquals(47.5, kept("Shelf 2").value(0));
     }
 
     private int setterRead() {

@@ -11,8 +11,7 @@ final class ProblemWords {
 
     /** Beside the form that asks for it. */
     static String say(Problem problem, Words words) {
-        return instead(
-                problem, problem.right().contains("zone") ? words.say("right.zone") : words.say("right.below"));
+        return instead(problem, problem.right().contains("zone") ? words.say("right.zone") : words.say("right.below"));
     }
 
     /** Where the form is a touch away. */

@@ -1,6 +1,5 @@
 package eggwright.desk.intake;
 
-import eggwright.desk.Answer;
 import eggwright.desk.Hearing;
 import eggwright.desk.Problem;
 import eggwright.desk.words.Words;
@@ -29,25 +28,25 @@ final class ReadingDoor implements Hearing {
     }
 
     @Override
-    public Answer hear(String token, byte[] message) {
+    public Heard hear(String token, byte[] message) {
         return answer(intake.take(token, message, Delivery.LIVE));
     }
 
     @Override
-    public Answer tooLong(String token) {
+    public Heard tooLong(String token) {
         return answer(intake.tooLong(token));
     }
 
-    private Answer answer(Intake.Outcome outcome) {
+    private Heard answer(Intake.Outcome outcome) {
         return switch (outcome) {
             case Intake.Outcome.Kept kept ->
-                new Answer.Heard(
+                new Heard(
                         200,
                         "{\"kept\":" + kept.taken().fresh() + ",\"known\":"
                                 + kept.taken().before() + ",\"held_back\":" + kept.heldBack() + "}",
                         Map.of());
             case Intake.Outcome.Refused(var why) ->
-                new Answer.Heard(
+                new Heard(
                         status(why.kind()),
                         Problem.json(complaints.title(), complaints.happened(why), complaints.next(why)),
                         headers(why.kind()));

@@ -20,6 +20,9 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -238,6 +241,31 @@ final class FilePagesTest {
                 return some;
             }
         };
+    }
+
+    /** 3 MB: more than is held in memory. It lies on the disk while it waits, and nothing of it stays behind. */
+    @Test
+    void longFile_isTaken_andNothingOfItStaysOnTheDisk() throws Exception {
+        var rows = new StringBuilder("Time,T7,RH\n");
+        var at = Instant.parse("2026-10-01T00:00:00Z");
+        for (int i = 0; i < 100_000; i++) {
+            rows.append(at.plusSeconds(60L * i)).append(",99.").append(i % 10).append(",55\n");
+        }
+        var before = temporary();
+        var path = brought("long.csv", rows.toString(), "brooder");
+        assertEquals(before.size() + 1, temporary().size(), "it waits");
+        assertEquals(303, farm.post(path, USUAL).statusCode());
+        assertEquals(100_000, air().count());
+        assertEquals(before, temporary());
+    }
+
+    private static Set<String> temporary() throws IOException {
+        try (var files = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
+            return files.map(f -> String.valueOf(f.getFileName()))
+                    .filter(n -> n.startsWith("eggwright-file")
+                            || n.toLowerCase(Locale.ROOT).contains("multipart"))
+                    .collect(Collectors.toSet());
+        }
     }
 
     @Test

@@ -1,5 +1,6 @@
 package eggwright.desk.intake;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,8 @@ import eggwright.desk.words.Words;
 import eggwright.intake.message.Complaint;
 import eggwright.intake.message.Intake;
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.HashMap;
@@ -153,6 +156,22 @@ final class ReadingDoorTest {
         assertEquals(413, answer.status());
         assertTrue(answer.body().contains("longer than 128 KB"), answer.body());
         assertEquals(200, send(token, "99.5" + " ".repeat(Intake.LONGEST - 4)).status());
+    }
+
+    /** The line breaks within the number: 9 is not what the sensor read. */
+    @Test
+    void messageThatIsCutShort_isNotKept() throws IOException {
+        var head = "POST /api/readings HTTP/1.1\r\nHost: 127.0.0.1:"
+                + farm.desk.address().getPort() + "\r\nAuthorization: Bearer " + token("cut")
+                + "\r\nContent-Length: 4\r\n\r\n9";
+        try (var socket =
+                new Socket(InetAddress.getLoopbackAddress(), farm.desk.address().getPort())) {
+            socket.getOutputStream().write(head.getBytes(UTF_8));
+            socket.shutdownOutput();
+            var answer = new String(socket.getInputStream().readAllBytes(), UTF_8);
+            assertFalse(answer.startsWith("HTTP/1.1 200"), answer);
+        }
+        assertTrue(kept("cut").isEmpty());
     }
 
     @Test

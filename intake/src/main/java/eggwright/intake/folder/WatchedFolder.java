@@ -33,6 +33,9 @@ public final class WatchedFolder {
     /** A file that has not changed for so long has stopped growing: loggers write a row in far less. */
     public static final Duration STILL = Duration.ofSeconds(5);
 
+    /** What broke for no fault of the file, as on a full disk, is tried again after so long. */
+    static final Duration AGAIN = Duration.ofMinutes(1);
+
     private static final Logger LOG = LoggerFactory.getLogger(WatchedFolder.class);
     private static final int DEEPEST = 3;
     private static final List<String> UNFINISHED = List.of(".part", ".tmp", ".crdownload", "~");
@@ -170,7 +173,7 @@ public final class WatchedFolder {
             case State.Growing() ->
                 last.shape().bytes() > 0 && !now.isBefore(last.since().plus(STILL));
             case State.NotTaken(var at, var why) ->
-                why instanceof Why.Broke || !last.around().equals(around);
+                !last.around().equals(around) || (why instanceof Why.Broke && !now.isBefore(at.plus(AGAIN)));
             case State.Taken taken -> false;
             case State.TakenBefore() -> false;
         };

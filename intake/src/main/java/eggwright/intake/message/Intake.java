@@ -14,6 +14,7 @@ import java.time.InstantSource;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -31,7 +32,9 @@ public final class Intake {
     private final Sensors sensors;
     private final ReadingStore readings;
     private final InstantSource clock;
-    private final Often often;
+    /** Made when something first comes: a desk without sensors never needs its library. */
+    private @Nullable Often often;
+
     private final Map<String, Tally> tallies = new HashMap<>();
     private Tally nobodys = Tally.NOTHING;
 
@@ -39,7 +42,6 @@ public final class Intake {
         this.sensors = sensors;
         this.readings = readings;
         this.clock = clock;
-        this.often = new Often(clock);
     }
 
     /** What became of a message. */
@@ -55,12 +57,21 @@ public final class Intake {
         record Refused(Complaint why) implements Outcome {}
     }
 
+    private synchronized Often often() {
+        var made = often;
+        if (made == null) {
+            made = new Often(clock);
+            often = made;
+        }
+        return made;
+    }
+
     /** @param token as it was sent */
     public Outcome take(String token, byte[] body, Delivery delivery) {
         return switch (sensors.known(token)) {
             case Sensors.Known.Nobody() ->
                 refuseNobody(
-                        often.isTooOften()
+                        often().isTooOften()
                                 ? Complaint.of(Kind.TOO_OFTEN, Often.MOST)
                                 : Complaint.of(Kind.UNKNOWN_TOKEN));
             case Sensors.Known.Revoked(var sensor) -> refuse(sensor, Complaint.of(Kind.REVOKED_TOKEN, sensor.name()));
@@ -79,7 +90,7 @@ public final class Intake {
     }
 
     private Outcome take(Sensor sensor, byte[] body, Delivery delivery) {
-        if (often.isTooOften(sensor)) {
+        if (often().isTooOften(sensor)) {
             return refuse(sensor, Complaint.of(Kind.TOO_OFTEN, Often.MOST));
         }
         if (body.length > LONGEST) {

@@ -234,6 +234,20 @@ class WatchedFolderTest {
         assertEquals("", watched.looked().trouble());
     }
 
+    /** As on a full disk: the fault is said, and the file is taken by itself when there is room. */
+    @Test
+    void fileThatCouldNotBeKept_isTriedAgain_afterAMinute() throws IOException {
+        confirm(TWO_ROWS);
+        readings.isFull = true;
+        write("Setter/may.csv", TWO_ROWS);
+        assertEquals(new Why.Broke("The disk is full"), why(lookWhenStill("Setter/may.csv")));
+        readings.isFull = false;
+        assertEquals(new Why.Broke("The disk is full"), why(look("Setter/may.csv")), "not at once again");
+        clock.forward(WatchedFolder.AGAIN);
+        assertInstanceOf(State.Taken.class, look("Setter/may.csv"));
+        assertEquals(2, air("Setter").count());
+    }
+
     @Test
     void watch_looksByItself() throws Exception {
         confirm(TWO_ROWS);

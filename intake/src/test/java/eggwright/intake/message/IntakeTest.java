@@ -196,6 +196,16 @@ class IntakeTest {
         assertTrue(kept().isEmpty());
     }
 
+    @Test
+    void fullDisk_isToldToTheSensor_whichSendsAgain() {
+        shelf.readings.isFull = true;
+        assertEquals(Kind.NOT_SAVED, refused(send("{\"value\":99.5,\"at\":\"2027-05-12T16:50:00Z\"}")));
+        assertEquals(1, shelf.intake.tally(shelf.added.sensor()).refused());
+        shelf.readings.isFull = false;
+        assertInstanceOf(Intake.Outcome.Kept.class, send("{\"value\":99.5,\"at\":\"2027-05-12T16:50:00Z\"}"));
+        assertEquals(1, kept().count());
+    }
+
     /** 99.5 told by a sensor in °C: kept as it came, since it will not come again, but not believed. */
     @Test
     void readingThatCannotBe_isKept_andSaidToBeHeldBack() {
