@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.eclipse.paho.client.mqttv3.MqttClient;
 import org.eclipse.paho.client.mqttv3.MqttException;
 import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
@@ -158,17 +159,20 @@ class KilledWhileSensorsSendTest {
     /** A real broker, as Debian packs it, in its mode for this machine alone; passed over with a word where there is none. */
     @Test
     void messagesOfABroker_becomeReadings_ofADeskThatWasToldOfIt() throws Exception {
-        var program = Path.of("/usr/sbin/mosquitto");
+        var program = Stream.of("/usr/sbin/mosquitto", "/usr/local/sbin/mosquitto", "/opt/homebrew/sbin/mosquitto")
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .findFirst();
         var missing = "No Mosquitto was found. On Debian: apt-get install mosquitto";
         if ("required".equals(System.getProperty("eggwright.broker"))) {
-            assertTrue(Files.isExecutable(program), missing);
+            assertTrue(program.isPresent(), missing);
         }
-        Assumptions.assumeTrue(Files.isExecutable(program), missing);
+        Assumptions.assumeTrue(program.isPresent(), missing);
         var token = token();
         int brokersPort = freePort();
         start(freePort(), "--mqtt", "mqtt://127.0.0.1:" + brokersPort, "--mqtt-topic", "larkfield");
         // The desk is there first, and waits for the broker.
-        desks.add(new ProcessBuilder(program.toString(), "-p", Integer.toString(brokersPort))
+        desks.add(new ProcessBuilder(program.orElseThrow().toString(), "-p", Integer.toString(brokersPort))
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("mosquitto.log").toFile())
                 .start());
