@@ -6,6 +6,7 @@ import eggwright.desk.who.May;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinException;
 import java.net.URI;
@@ -25,6 +26,13 @@ public final class Desk implements AutoCloseable {
     static final long LONGEST_FORM_BYTES = 1L << 20;
     /** The longest JSON that is read of a script: some thousands of entries. */
     static final long LONGEST_BATCH_BYTES = 4L << 20;
+
+    /** Bytes of the longest logger's file that a page takes: some years of minutes. */
+    public static final long LONGEST_FILE_BYTES = 200L * 1000 * 1000;
+    /** The same, with what stands around a file in its form. */
+    private static final long LONGEST_UPLOAD_BYTES = LONGEST_FILE_BYTES + (1L << 16);
+    /** As much of any part of a form as is held in memory; the rest lies on the disk. */
+    private static final int IN_MEMORY_BYTES = 1 << 16;
 
     private static final Logger LOG = LoggerFactory.getLogger(Desk.class);
 
@@ -77,12 +85,18 @@ public final class Desk implements AutoCloseable {
     }
 
     private static Speaker.Doors doors(Setup setup, int port) {
-        var here = Door.ofThisMachine(port, LONGEST_FORM_BYTES, LONGEST_BATCH_BYTES);
+        var here = Door.ofThisMachine(port, LONGEST_FORM_BYTES, LONGEST_BATCH_BYTES, LONGEST_UPLOAD_BYTES);
         return switch (setup.reach()) {
             case Reach.ThisMachine only -> new Speaker.Doors(here, here);
             case Reach.Network(var lan) ->
                 new Speaker.Doors(
-                        here, Door.ofNetwork(lan.name().text(), lan.port(), LONGEST_FORM_BYTES, LONGEST_BATCH_BYTES));
+                        here,
+                        Door.ofNetwork(
+                                lan.name().text(),
+                                lan.port(),
+                                LONGEST_FORM_BYTES,
+                                LONGEST_BATCH_BYTES,
+                                LONGEST_UPLOAD_BYTES));
         };
     }
 
@@ -93,6 +107,9 @@ public final class Desk implements AutoCloseable {
         config.concurrency.useVirtualThreads = true;
         config.http.prefer405over404 = true;
         config.http.maxRequestSize = LONGEST_BATCH_BYTES;
+        config.jetty.multipartConfig.maxInMemoryFileSize(IN_MEMORY_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(LONGEST_FILE_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(LONGEST_UPLOAD_BYTES, SizeUnit.BYTES);
         config.http.defaultContentType = "text/html; charset=utf-8";
         config.http.compressionStrategy = CompressionStrategy.NONE; // pages go no further than this machine
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));

@@ -1,6 +1,7 @@
 package eggwright.desk;
 
 import eggwright.desk.assets.Assets;
+import eggwright.desk.door.Door;
 import eggwright.desk.who.May;
 import io.javalin.config.RoutesConfig;
 import java.util.function.BiConsumer;
@@ -38,6 +39,25 @@ final class JavalinRoutes implements Routes {
     @Override
     public void take(String path, May may, Route route) {
         write(ofApi(path), may, route);
+    }
+
+    @Override
+    public void hear(String path, May may, Hearing hearing) {
+        added.accept("POST " + only(Door.SENSORS, path), may);
+        routes.post(path, ctx -> speaker.hear(ctx, may, hearing));
+    }
+
+    @Override
+    public void bring(String path, May may, Bringing bringing) {
+        added.accept("POST " + only(Door.FILES, path), may);
+        routes.post(path, ctx -> speaker.give(ctx, may, visit -> bringing.answer(visit, Speaker.brought(ctx))));
+    }
+
+    private static String only(String known, String path) {
+        if (!path.equals(known)) {
+            throw new IllegalArgumentException("The door lets such things in at " + known + ", and not at " + path);
+        }
+        return path;
     }
 
     private static String ofApi(String path) {

@@ -7,7 +7,11 @@ package eggwright.desk;
  * @param onwardLabel what stands on the way there
  */
 public record Problem(String title, String happened, String doNext, String onward, String onwardLabel) {
-    /** The same for a script, which shows it to a person. */
+    /** The same for a script or a sensor, which show it to a person. */
+    public static String json(String title, String happened, String doNext) {
+        return new Problem(title, happened, doNext, "", "").json();
+    }
+
     String json() {
         return "{\"title\":" + quoted(title) + ",\"happened\":" + quoted(happened) + ",\"doNext\":" + quoted(doNext)
                 + "}";

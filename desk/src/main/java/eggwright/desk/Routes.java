@@ -1,6 +1,7 @@
 package eggwright.desk;
 
 import eggwright.desk.assets.Assets;
+import eggwright.desk.door.Door;
 import eggwright.desk.who.May;
 
 /**
@@ -34,6 +35,21 @@ public interface Routes {
      * @param path under {@value #API}
      */
     void take(String path, May may, Route route);
+
+    /**
+     * What a thing with a token sends: no form and no script, so that no Origin is asked for. Whoever shows no token is
+     * turned away before anything is read.
+     *
+     * @param path {@value Door#SENSORS}; the door knows no other
+     */
+    void hear(String path, May may, Hearing hearing);
+
+    /**
+     * A form with a file in it, which is read to the disk piece by piece.
+     *
+     * @param path {@value Door#FILES}; the door lets nothing so long in elsewhere
+     */
+    void bring(String path, May may, Bringing bringing);
 
     /** The files that pages are drawn with: a script kept by a browser has to know their addresses. */
     Assets assets();

@@ -19,6 +19,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.net.URLEncoder;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -31,6 +32,9 @@ import org.slf4j.LoggerFactory;
 /** Turns requests into visits, and answers into responses. The only class that knows both. */
 final class Speaker {
     private static final Logger LOG = LoggerFactory.getLogger(Speaker.class);
+
+    /** Ten times the longest file that is taken. */
+    private static final long LONGEST_PASSED = 10 * Desk.LONGEST_FILE_BYTES;
 
     private final Setup setup;
     private final Painter painter;
@@ -171,6 +175,40 @@ final class Speaker {
         }
     }
 
+    /** What a thing with a token sends. The token alone says who it is: not the address that it came from. */
+    void hear(Context ctx, May may, Hearing hearing) throws IOException {
+        var visitor = bearer(ctx);
+        if (!(visitor instanceof Visitor.Bearer(var token)) || !may.lets(visitor)) {
+            // RFC 6750, section 3: where nothing was shown, nothing is said of what would be wrong with it.
+            ctx.header("WWW-Authenticate", "Bearer realm=\"readings\"");
+            var words = words();
+            show(ctx, page(401, words.say("noToken.title"), words.say("noToken"), words.say("noToken.next")));
+            return;
+        }
+        var tooLong = ctx.req().getContentLengthLong() > hearing.longest();
+        var answer = tooLong
+                ? hearing.tooLong(token)
+                : hearing.hear(token, ctx.req().getInputStream().readNBytes(hearing.longest()));
+        answer.headers().forEach(ctx::header);
+        json(ctx, answer.status(), answer.json());
+    }
+
+    /** RFC 6750, section 2.1. Shown in any other way, as in the address, a token is none: addresses are written down. */
+    private static Visitor bearer(Context ctx) {
+        var header = Optional.ofNullable(ctx.header("Authorization")).orElse("").strip();
+        var cut = header.indexOf(' ');
+        return cut > 0 && header.substring(0, cut).equalsIgnoreCase("Bearer")
+                ? new Visitor.Bearer(header.substring(cut + 1).strip())
+                : new Visitor.Nobody();
+    }
+
+    /** The file of a form, where there is one and it is not empty of name and bytes. */
+    static Optional<Brought> brought(Context ctx) {
+        return Optional.ofNullable(ctx.uploadedFile(Brought.FIELD))
+                .filter(file -> !file.filename().isBlank() || file.size() > 0)
+                .map(file -> new Brought(file.filename(), file.size(), file::content));
+    }
+
     private void turnAway(Context ctx, Visitor visitor) {
         var words = words();
         visitor.role()
@@ -246,7 +284,11 @@ final class Speaker {
 
     /** The server or the door refused; a page in words says which. */
     void problem(Context ctx, int status) {
-        var key = "problem." + status;
+        var isFile = status == 413 && ctx.path().equals(Door.FILES);
+        if (isFile) {
+            letPass(ctx);
+        }
+        var key = "problem." + status + (isFile ? ".file" : "");
         var words = words();
         if (words.knows(key + ".title")) {
             show(ctx, page(status, words.say(key + ".title"), words.say(key), words.say(key + ".next")));
@@ -256,6 +298,17 @@ final class Speaker {
                     page(status, words.say("problem.title"), words.say("problem", status), words.say("problem.next")));
         } else {
             fault(ctx, new IllegalStateException("The server answered " + status));
+        }
+    }
+
+    /** A browser reads no answer while it still sends: what is too long is read to its end, within reason, and thrown away. */
+    private static void letPass(Context ctx) {
+        if (ctx.req().getContentLengthLong() <= LONGEST_PASSED) {
+            try {
+                ctx.req().getInputStream().transferTo(OutputStream.nullOutputStream());
+            } catch (IOException gone) {
+                LOG.debug("What was too long was not sent to its end", gone);
+            }
         }
     }
 

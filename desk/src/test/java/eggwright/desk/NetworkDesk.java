@@ -1,15 +1,28 @@
 package eggwright.desk;
 
 import eggwright.book.name.DeviceName;
+import eggwright.book.name.MachineName;
 import eggwright.book.store.Offered;
+import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.Quantity;
+import eggwright.climate.reading.ReadingPlace;
+import eggwright.climate.reading.ReadingUnit;
+import eggwright.climate.reading.SensorName;
 import eggwright.desk.farm.FarmDesk;
 import eggwright.desk.joining.Devices;
 import eggwright.desk.joining.DevicesInMemory;
+import eggwright.desk.machine.MemoryReadings;
 import eggwright.desk.network.DeskName;
 import eggwright.desk.network.FarmAuthority;
 import eggwright.desk.network.Lan;
 import eggwright.desk.network.TrustingSockets;
 import eggwright.desk.who.Role;
+import eggwright.intake.Incoming;
+import eggwright.intake.file.ColumnsInMemory;
+import eggwright.intake.file.LoggerFiles;
+import eggwright.intake.message.Intake;
+import eggwright.intake.sensor.Sensors;
+import eggwright.intake.sensor.SensorsInMemory;
 import eggwright.invented.DemoSeason;
 import eggwright.testkit.contracts.MemoryBuyerStore;
 import eggwright.testkit.contracts.MemoryEntryStore;
@@ -25,6 +38,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.NullMarked;
 
 /** The invented farm's desk, open to a network that is this machine's own; spoken to as a phone does that trusts it. */
@@ -52,6 +66,8 @@ public final class NetworkDesk implements AutoCloseable {
     public final MemoryEntryStore store;
     public final Lan lan;
     public final Desk desk;
+    public final MemoryReadings readings = new MemoryReadings();
+    public final Sensors sensors;
     private final TrustingSockets sockets;
 
     public NetworkDesk(Path folder) {
@@ -68,16 +84,20 @@ public final class NetworkDesk implements AutoCloseable {
         // Certificates are judged by the clock of whoever connects, which a test cannot set.
         lan = new Lan(name, freePort(), FarmAuthority.in(folder, name, InstantSource.system(), random), devices);
         sockets = TrustingSockets.of(lan.authority(), NAME);
+        sensors = new Sensors(new SensorsInMemory(), clock, random);
+        var incoming = new Incoming(
+                sensors, new Intake(sensors, readings, clock), new LoggerFiles(readings, new ColumnsInMemory()));
         desk = Desk.open(FarmDesk.setup(
                 store,
                 new MemoryBuyerStore(),
+                readings,
                 EntryCodec::write,
                 EntryCodec::version,
                 clock,
                 random,
                 zone,
                 0,
-                new FarmDesk.Company(devices, new Reach.Network(lan), picture -> {})));
+                new FarmDesk.Company(devices, new Reach.Network(lan), picture -> {}, Optional.of(incoming))));
     }
 
     private static int freePort() {
@@ -86,6 +106,13 @@ public final class NetworkDesk implements AutoCloseable {
         } catch (IOException none) {
             throw new UncheckedIOException(none);
         }
+    }
+
+    /** The token of a sensor in the setter that has just been added. */
+    public String sensor(String name, Quantity quantity, ReadingUnit unit) {
+        var place = new ReadingPlace.InMachine(new MachineName("Setter"));
+        var added = sensors.add(new Channel(place, new SensorName(name), quantity, unit));
+        return ((Sensors.Added.In) added).token();
     }
 
     /** The cookie of a device that has just joined as such. */

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import eggwright.book.entry.Remarked;
 import eggwright.book.name.DeviceName;
+import eggwright.climate.reading.Quantity;
+import eggwright.climate.reading.ReadingUnit;
 import eggwright.desk.who.May;
 import eggwright.desk.who.Role;
 import java.io.IOException;
@@ -30,83 +32,96 @@ import org.junit.jupiter.api.io.TempDir;
  * that is added without a row here fails the test.
  */
 final class RoleMatrixTest {
-    /** The route; a path that stands for it, and for which of its cases; who is let in: Machine, Owner, Hand, Looker, Nobody. */
+    /**
+     * The route; a path that stands for it, and for which of its cases; who is let in: Machine, Owner, Hand, Looker, Nobody,
+     * and a Sensor, which comes over the network with its token and nothing else.
+     */
     private static final String TABLE = """
-            GET  /                               | /                                | M O H L -
-            GET  /assets/<name>                  | /assets/css/none.css             | M O H L N
-            POST /look                           | /look                            | M O H L N
-            GET  /sets                           | /sets                            | M O H L -
-            GET  /sets/{set}                     | /sets/27-5                       | M O H L -
-            GET  /sets/{set}/forecast            | /sets/27-5/forecast              | M O H L -
-            GET  /rates                          | /rates                           | M O H L -
-            GET  /candlers                       | /candlers                        | M O H L -
-            GET  /egg-room                       | /egg-room                        | M O H L -
-            GET  /pens                           | /pens                            | M O H L -
-            GET  /machines                       | /machines                        | M O H L -
-            GET  /machines/{machine}             | /machines/Setter                 | M O H L -
-            GET  /machines/wet-bulb-table        | /machines/wet-bulb-table         | M O H L -
-            GET  /air/egg-room                   | /air/egg-room                    | M O H L -
-            GET  /air/brooder                    | /air/brooder                     | M O H L -
-            GET  /api/outside                    | /api/outside                     | M O H L -
-            GET  /book                           | /book                            | M O H L -
-            GET  /book/{id}                      | /book/$DESKS                     | M O H L -
-            GET  /settings                       | /settings                        | M O H L -
-            GET  /t/{tray}                       | /t/60                            | M O H L -
-            GET  /t/{tray}/code.svg              | /t/60/code.svg                   | M O H L -
-            GET  /l/{set}/{tray}                 | /l/27-5/60                       | M O H L -
-            GET  /l/{set}/{tray}/code.svg        | /l/27-5/60/code.svg              | M O H L -
-            GET  /lamp                           | /lamp                            | M O H - -
-            GET  /lamp-worker.js                 | /lamp-worker.js                  | M O H L N
-            GET  /lamp.webmanifest               | /lamp.webmanifest                | M O H L N
-            GET  /api/lamp/round                 | /api/lamp/round                  | M O H - -
-            POST /api/lamp/entries               | /api/lamp/entries                | M O H - -
-            POST /api/lamp/holding               | /api/lamp/holding                | M O H - -
-            GET  /notes                          | /notes                           | M O H - -
-            GET  /notes/{kind}                   | /notes/looked                    | M O H - -
-            GET  /notes/{kind}                   | /notes/farm-habits               | M O - - -
-            GET  /notes/{kind}                   | /notes/species-override          | M O - - -
-            POST /notes/{kind}                   | /notes/looked                    | M O H - -
-            POST /notes/{kind}                   | /notes/farm-habits               | M O - - -
-            POST /notes/{kind}                   | /notes/species-override          | M O - - -
-            GET  /entries/{id}                   | /entries/$DESKS                  | M O H L -
-            GET  /entries/{id}/mend              | /entries/$HANDS/mend             | M O H - -
-            GET  /entries/{id}/mend              | /entries/$DESKS/mend             | M O - - -
-            POST /entries/{id}/mend              | /entries/$HANDS/mend             | M O H - -
-            POST /entries/{id}/mend              | /entries/$DESKS/mend             | M O - - -
-            GET  /entries/{id}/withdraw          | /entries/$HANDS/withdraw         | M O H - -
-            GET  /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - -
-            POST /entries/{id}/withdraw          | /entries/$HANDS/withdraw         | M O H - -
-            POST /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - -
-            GET  /settings/devices               | /settings/devices                | M O - - -
-            POST /settings/devices/code          | /settings/devices/code           | M O - - -
-            POST /settings/devices/{device}/role | /settings/devices/none/role      | M O - - -
-            POST /settings/devices/{device}/let-go | /settings/devices/none/let-go  | M O - - -
-            GET  /settings/devices/sheet         | /settings/devices/sheet          | M O - - -
-            GET  /settings/passphrase            | /settings/passphrase             | M - - - -
-            POST /settings/passphrase            | /settings/passphrase             | M - - - -
-            GET  /settings/people                     | /settings/people                 | M O - - -
-            GET  /settings/people/new                 | /settings/people/new             | M O - - -
-            POST /settings/people/new                 | /settings/people/new             | M O - - -
-            GET  /settings/people/{buyer}/change      | /settings/people/b-1/change      | M O - - -
-            POST /settings/people/{buyer}/change      | /settings/people/b-1/change      | M O - - -
-            GET  /settings/people/{buyer}/erase       | /settings/people/b-1/erase       | M O - - -
-            POST /settings/people/{buyer}/erase       | /settings/people/b-1/erase       | M O - - -
-            GET  /join                           | /join                            | M O H L N
-            POST /join                           | /join                            | M O H L N
-            GET  /sign-in                        | /sign-in                         | M O H L N
-            POST /sign-in                        | /sign-in                         | M O H L N
-            POST /sign-out                       | /sign-out                        | M O H L N
+            GET  /                               | /                                | M O H L - -
+            GET  /assets/<name>                  | /assets/css/none.css             | M O H L N S
+            POST /look                           | /look                            | M O H L N S
+            GET  /sets                           | /sets                            | M O H L - -
+            GET  /sets/{set}                     | /sets/27-5                       | M O H L - -
+            GET  /sets/{set}/forecast            | /sets/27-5/forecast              | M O H L - -
+            GET  /rates                          | /rates                           | M O H L - -
+            GET  /candlers                       | /candlers                        | M O H L - -
+            GET  /egg-room                       | /egg-room                        | M O H L - -
+            GET  /pens                           | /pens                            | M O H L - -
+            GET  /machines                       | /machines                        | M O H L - -
+            GET  /machines/{machine}             | /machines/Setter                 | M O H L - -
+            GET  /machines/wet-bulb-table        | /machines/wet-bulb-table         | M O H L - -
+            GET  /air/egg-room                   | /air/egg-room                    | M O H L - -
+            GET  /air/brooder                    | /air/brooder                     | M O H L - -
+            GET  /api/outside                    | /api/outside                     | M O H L - -
+            GET  /book                           | /book                            | M O H L - -
+            GET  /book/{id}                      | /book/$DESKS                     | M O H L - -
+            GET  /settings                       | /settings                        | M O H L - -
+            GET  /t/{tray}                       | /t/60                            | M O H L - -
+            GET  /t/{tray}/code.svg              | /t/60/code.svg                   | M O H L - -
+            GET  /l/{set}/{tray}                 | /l/27-5/60                       | M O H L - -
+            GET  /l/{set}/{tray}/code.svg        | /l/27-5/60/code.svg              | M O H L - -
+            GET  /lamp                           | /lamp                            | M O H - - -
+            GET  /lamp-worker.js                 | /lamp-worker.js                  | M O H L N S
+            GET  /lamp.webmanifest               | /lamp.webmanifest                | M O H L N S
+            GET  /api/lamp/round                 | /api/lamp/round                  | M O H - - -
+            POST /api/lamp/entries               | /api/lamp/entries                | M O H - - -
+            POST /api/lamp/holding               | /api/lamp/holding                | M O H - - -
+            GET  /notes                          | /notes                           | M O H - - -
+            GET  /notes/{kind}                   | /notes/looked                    | M O H - - -
+            GET  /notes/{kind}                   | /notes/farm-habits               | M O - - - -
+            GET  /notes/{kind}                   | /notes/species-override          | M O - - - -
+            POST /notes/{kind}                   | /notes/looked                    | M O H - - -
+            POST /notes/{kind}                   | /notes/farm-habits               | M O - - - -
+            POST /notes/{kind}                   | /notes/species-override          | M O - - - -
+            GET  /entries/{id}                   | /entries/$DESKS                  | M O H L - -
+            GET  /entries/{id}/mend              | /entries/$HANDS/mend             | M O H - - -
+            GET  /entries/{id}/mend              | /entries/$DESKS/mend             | M O - - - -
+            POST /entries/{id}/mend              | /entries/$HANDS/mend             | M O H - - -
+            POST /entries/{id}/mend              | /entries/$DESKS/mend             | M O - - - -
+            GET  /entries/{id}/withdraw          | /entries/$HANDS/withdraw         | M O H - - -
+            GET  /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - - -
+            POST /entries/{id}/withdraw          | /entries/$HANDS/withdraw         | M O H - - -
+            POST /entries/{id}/withdraw          | /entries/$DESKS/withdraw         | M O - - - -
+            GET  /settings/devices               | /settings/devices                | M O - - - -
+            POST /settings/devices/code          | /settings/devices/code           | M O - - - -
+            POST /settings/devices/{device}/role | /settings/devices/none/role      | M O - - - -
+            POST /settings/devices/{device}/let-go | /settings/devices/none/let-go  | M O - - - -
+            GET  /settings/devices/sheet         | /settings/devices/sheet          | M O - - - -
+            GET  /settings/passphrase            | /settings/passphrase             | M - - - - -
+            POST /settings/passphrase            | /settings/passphrase             | M - - - - -
+            GET  /settings/people                     | /settings/people                 | M O - - - -
+            GET  /settings/people/new                 | /settings/people/new             | M O - - - -
+            POST /settings/people/new                 | /settings/people/new             | M O - - - -
+            GET  /settings/people/{buyer}/change      | /settings/people/b-1/change      | M O - - - -
+            POST /settings/people/{buyer}/change      | /settings/people/b-1/change      | M O - - - -
+            GET  /settings/people/{buyer}/erase       | /settings/people/b-1/erase       | M O - - - -
+            POST /settings/people/{buyer}/erase       | /settings/people/b-1/erase       | M O - - - -
+            POST /api/readings                   | /api/readings                    | - - - - - S
+            GET  /settings/sensors               | /settings/sensors                | M O H L - -
+            POST /settings/sensors/add           | /settings/sensors/add            | M O - - - -
+            POST /settings/sensors/{sensor}/revoke | /settings/sensors/none/revoke  | M O - - - -
+            GET  /readings/files                 | /readings/files                  | M O H - - -
+            POST /readings/files                 | /readings/files                  | M O H - - -
+            GET  /readings/files/{file}          | /readings/files/none             | M O H - - -
+            POST /readings/files/{file}          | /readings/files/none             | M O H - - -
+            POST /readings/watched               | /readings/watched                | M O H - - -
+            GET  /join                           | /join                            | M O H L N S
+            POST /join                           | /join                            | M O H L N S
+            GET  /sign-in                        | /sign-in                         | M O H L N S
+            POST /sign-in                        | /sign-in                         | M O H L N S
+            POST /sign-out                       | /sign-out                        | M O H L N S
             """;
 
-    private static final List<String> VISITORS = List.of("M", "O", "H", "L", "N");
-    private static final Map<String, String> MEANING =
-            Map.of("M", "the desk itself", "O", "an owner", "H", "a hand", "L", "a looker", "N", "nobody");
+    private static final List<String> VISITORS = List.of("M", "O", "H", "L", "N", "S");
+    private static final Map<String, String> MEANING = Map.of(
+            "M", "the desk itself", "O", "an owner", "H", "a hand", "L", "a looker", "N", "nobody", "S", "a sensor");
 
     @TempDir
     private static Path folder;
 
     private static NetworkDesk farm;
     private static Map<String, String> cookies;
+    private static Map<String, String> bearing;
     private static String byTheDesk;
     private static String byTheHand;
 
@@ -132,7 +147,9 @@ final class RoleMatrixTest {
                 "O", farm.joined(Role.OWNER, "Office"),
                 "H", farm.joined(Role.HAND, "Wren’s phone"),
                 "L", farm.joined(Role.LOOKER, "Hall screen"),
-                "N", "");
+                "N", "",
+                "S", "");
+        bearing = Map.of("Authorization", "Bearer " + farm.sensor("Shelf 2", Quantity.HUMIDITY, ReadingUnit.PERCENT));
         byTheHand = noteByHand();
         byTheDesk = noteAtDesk();
     }
@@ -197,7 +214,10 @@ final class RoleMatrixTest {
                         : row.path().replace("$DESKS", byTheDesk).replace("$HANDS", byTheHand);
                 var status = ask(visitor, row.method(), path).status();
                 var expected = row.may().contains(visitor);
-                var turnedAway = visitor.equals("N") ? status == 401 : status == 403;
+                // Who is no person is asked who it is; and where only tokens count, everybody else is nobody.
+                var isUnknown =
+                        visitor.equals("N") || visitor.equals("S") || row.may().equals(Set.of("S"));
+                var turnedAway = isUnknown ? status == 401 : status == 403;
                 if (expected == turnedAway || (expected && (status == 401 || status == 403)) || status >= 500) {
                     wrong.add(MEANING.get(visitor) + " at " + row.method() + " " + row.path() + ": " + status);
                 }
@@ -209,7 +229,23 @@ final class RoleMatrixTest {
     private static PlainHttp.Answer ask(String visitor, String method, String path) throws IOException {
         return visitor.equals("M")
                 ? farm.here(method, path, "")
-                : farm.phone(method, path, String.valueOf(cookies.get(visitor)), Map.of(), "");
+                : farm.phone(
+                        method,
+                        path,
+                        String.valueOf(cookies.get(visitor)),
+                        visitor.equals("S") ? bearing : Map.of(),
+                        "");
+    }
+
+    /** At the machine itself a token takes nothing away and gives nothing: without one not even the owner tells readings. */
+    @Test
+    void token_countsForReadingsAlone_alsoAtTheMachineItself() throws IOException {
+        var port = farm.desk.address().getPort();
+        assertEquals(401, farm.here("POST", "/api/readings", "47").status());
+        assertEquals(
+                200, PlainHttp.ask(port, "POST", "/api/readings", bearing, "47").status());
+        assertEquals(
+                405, PlainHttp.ask(port, "GET", "/api/readings", bearing, "").status());
     }
 
     @Test

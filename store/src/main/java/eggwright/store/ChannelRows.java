@@ -9,6 +9,7 @@ import eggwright.climate.reading.ReadingUnit;
 import eggwright.climate.reading.SensorName;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,16 +34,20 @@ final class ChannelRows {
             var channels = new ArrayList<Channel>();
             try (var rows = select.executeQuery()) {
                 while (rows.next()) {
-                    channels.add(new Channel(
-                            place(rows.getString(1), rows.getString(2)),
-                            new SensorName(rows.getString(3)),
-                            Quantity.ofWord(rows.getString(4)).orElseThrow(() -> new SQLException("unknown quantity")),
-                            ReadingUnit.ofSuffix(rows.getString(5))
-                                    .orElseThrow(() -> new SQLException("unknown unit"))));
+                    channels.add(channel(rows));
                 }
             }
             return channels;
         }
+    }
+
+    /** From the first five columns: place, machine, sensor, quantity, unit. */
+    static Channel channel(ResultSet rows) throws SQLException {
+        return new Channel(
+                place(rows.getString(1), rows.getString(2)),
+                new SensorName(rows.getString(3)),
+                Quantity.ofWord(rows.getString(4)).orElseThrow(() -> new SQLException("unknown quantity")),
+                ReadingUnit.ofSuffix(rows.getString(5)).orElseThrow(() -> new SQLException("unknown unit")));
     }
 
     static OptionalInt find(Connection connection, FarmId farm, Channel channel) throws SQLException {
@@ -76,7 +81,8 @@ final class ChannelRows {
         }
     }
 
-    private static void set(PreparedStatement statement, FarmId farm, Channel channel) throws SQLException {
+    /** Sets the first six values: farm, and the five of {@link #channel}. */
+    static void set(PreparedStatement statement, FarmId farm, Channel channel) throws SQLException {
         statement.setString(1, farm.text());
         switch (channel.place()) {
             case ReadingPlace.InMachine(var machine) -> {

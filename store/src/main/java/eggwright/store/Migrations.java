@@ -12,7 +12,8 @@ import java.util.List;
  * the number it leads to. A file is never edited once released.
  */
 final class Migrations {
-    private static final List<String> FILES = List.of("0001_book.sql", "0002_devices.sql", "0003_readings.sql");
+    private static final List<String> FILES =
+            List.of("0001_book.sql", "0002_devices.sql", "0003_readings.sql", "0004_sensors.sql");
 
     /** Version of the tables that this program writes. */
     static final int VERSION = FILES.size();
@@ -21,6 +22,14 @@ final class Migrations {
     static final int OLDEST_READ = 1;
 
     private Migrations() {}
+
+    /** Whether a file has the tables of a version. A book that an older Eggwright wrote, opened for reading only, may not. */
+    static boolean has(Connection connection, int since) throws SQLException {
+        try (var version = connection.createStatement();
+                var rows = version.executeQuery("pragma user_version")) {
+            return rows.next() && rows.getInt(1) >= since;
+        }
+    }
 
     static void apply(Connection connection, int from) throws SQLException {
         for (int version = from + 1; version <= VERSION; version++) {

@@ -5,42 +5,46 @@ import java.sql.SQLException;
 import java.time.Instant;
 
 /**
- * Puts out whoever a backup would let in. It knows the devices, codes and the passphrase of its own day; one that was let
- * go, used or changed since would be good again.
+ * Puts out whoever a backup would let in. It knows the devices, codes, sensors and the passphrase of its own day; one that was
+ * let go, used or changed since would be good again.
  */
 final class RestoredDevices {
+    private static final int DEVICES_SINCE = 2;
+    private static final int SENSORS_SINCE = 4;
+
     private RestoredDevices() {}
 
     /**
-     * Lets all devices go, and forgets codes and passphrase. Names of devices stay, so that none is given twice.
+     * Lets all devices go, revokes the tokens of all sensors, and forgets codes and passphrase. Names of devices stay, so that none is given twice.
      *
      * @param copy of a book of any version; the oldest have no devices
      */
     static void letGo(Connection copy, Instant now) throws SQLException {
-        if (!knowsDevices(copy)) {
+        if (!Migrations.has(copy, DEVICES_SINCE)) {
             return;
         }
-        try (var update = copy.prepareStatement("""
-                        update device
-                        set let_go_at = ?
-                        where let_go_at is null
-                        """);
-                var forget = copy.createStatement()) {
-            update.setString(1, now.toString());
-            update.executeUpdate();
+        if (Migrations.has(copy, SENSORS_SINCE)) {
+            end(copy, now, """
+                    update sensor
+                    set revoked_at = ?
+                    where revoked_at is null
+                    """);
+        }
+        end(copy, now, """
+                update device
+                set let_go_at = ?
+                where let_go_at is null
+                """);
+        try (var forget = copy.createStatement()) {
             forget.executeUpdate("delete from joining_code");
             forget.executeUpdate("delete from passphrase");
         }
     }
 
-    private static boolean knowsDevices(Connection copy) throws SQLException {
-        try (var select = copy.createStatement();
-                var rows = select.executeQuery("""
-                        select count(*)
-                        from sqlite_master
-                        where type = 'table' and name = 'device'
-                        """)) {
-            return rows.next() && rows.getInt(1) == 1;
+    private static void end(Connection copy, Instant now, String sql) throws SQLException {
+        try (var update = copy.prepareStatement(sql)) {
+            update.setString(1, now.toString());
+            update.executeUpdate();
         }
     }
 }

@@ -61,6 +61,11 @@ public final class SqliteEntryStore implements EntryStore {
         return new DeviceStore(this);
     }
 
+    /** Sensors with a token of their own. */
+    public SensorStore sensors() {
+        return new SensorStore(this);
+    }
+
     @Override
     public Outcome append(Offered offered, Instant received) {
         return switch (appendAll(List.of(offered), received)) {

@@ -64,12 +64,8 @@ public final class SqliteReadingStore implements ReadingStore {
                 connection -> hasTables(connection) ? DayRows.faults(connection, store.farm()) : List.<String>of());
     }
 
-    /** A book that an older Eggwright wrote, opened for reading only, has none. */
     private static boolean hasTables(Connection connection) throws SQLException {
-        try (var version = connection.createStatement();
-                var rows = version.executeQuery("pragma user_version")) {
-            return rows.next() && rows.getInt(1) >= SINCE;
-        }
+        return Migrations.has(connection, SINCE);
     }
 
     @Override

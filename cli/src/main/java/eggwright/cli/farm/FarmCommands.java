@@ -30,6 +30,7 @@ public final class FarmCommands {
         all.put("report", ReportCommand::spec);
         all.put("forecast", ForecastCommand::spec);
         all.put("climate", ClimateCommand::spec);
+        all.put("sensors", SensorsCommand::spec);
         all.put("export", ExportCommand::spec);
         all.put("simulate", SimulateCommand::spec);
         all.put("backup", FarmCommands::backup);
@@ -85,6 +86,12 @@ public final class FarmCommands {
                                         + " the backup. It knows " + devices
                                         + ": each joins again with a code, and keeps what it"
                                         + " has not sent. The owner's passphrase is to be set again.");
+            }
+            int sensors = store.sensors().all().size();
+            if (sensors > 0) {
+                command.err()
+                        .println("No sensor's token is good in a restored book, for the same reason. It knows "
+                                + sensors + ": add each again that still sends, and put its new token into it.");
             }
             TodayAside.leave(command, command.data(), store);
         }

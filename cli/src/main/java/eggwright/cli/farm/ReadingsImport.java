@@ -8,9 +8,8 @@ import eggwright.cli.answer.Value;
 import eggwright.cli.voice.Refused;
 import eggwright.cli.voice.Status;
 import eggwright.climate.reading.ReadingPlace;
-import eggwright.climate.reading.ReadingStore.Taken;
-import eggwright.climate.rollup.Gaps;
-import eggwright.climate.sensor.Sifting;
+import eggwright.intake.file.LoggerFiles;
+import eggwright.intake.file.TakenFile;
 import eggwright.sheet.logger.LoggerColumns;
 import eggwright.sheet.logger.LoggerFile;
 import eggwright.sheet.logger.LoggerImport;
@@ -67,24 +66,24 @@ final class ReadingsImport {
         // A folder is made for a file that can be taken, not for one that is refused.
         if (!command.data().hasBook()) {
             switch (LoggerImport.look(file, said(), dates())) {
-                case Looked.InDoubt(var questions) -> {
-                    return refused(questions, 0);
+                case Looked.InDoubt doubt -> {
+                    return refused(doubt.questions(), 0);
                 }
                 case Looked.Seen seen -> needMachine(seen);
             }
         }
         try (var store = command.data().write()) {
-            var columns = said().or(() -> remembered(store));
-            return switch (LoggerImport.look(file, columns, dates())) {
-                case Looked.InDoubt(var questions) -> refused(questions, 0);
-                case Looked.Seen seen -> take(store, seen);
+            var files = new LoggerFiles(store.readings(), new StoredColumns(store.settings()));
+            return switch (files.look(file, said(), dates())) {
+                case Looked.InDoubt doubt -> refused(doubt.questions(), 0);
+                case Looked.Seen seen -> take(store, files, seen);
             };
         }
     }
 
     private int look(Optional<LoggerColumns> columns) {
         return switch (LoggerImport.look(file, columns, dates())) {
-            case Looked.InDoubt(var questions) -> refused(questions, 0);
+            case Looked.InDoubt doubt -> refused(doubt.questions(), 0);
             case Looked.Seen seen -> {
                 Say.answer(
                         command,
@@ -114,34 +113,16 @@ final class ReadingsImport {
         });
     }
 
-    private Optional<LoggerColumns> remembered(SqliteEntryStore store) {
-        return LoggerImport.header(file)
-                .flatMap(header -> store.settings().find(setting(header)))
-                .flatMap(text -> LoggerColumns.parse(text) instanceof LoggerColumns.Parsed.Whole(var columns)
-                        ? Optional.of(columns)
-                        : Optional.empty());
-    }
-
-    /** The names themselves, so that what is remembered can be read by a person. */
-    private static String setting(List<String> header) {
-        return "columns of " + String.join(",", header);
-    }
-
-    private int take(SqliteEntryStore store, Looked.Seen seen) {
+    private int take(SqliteEntryStore store, LoggerFiles files, Looked.Seen seen) {
         var picture = Ledger.of(store.all()).picture();
-        var zone = zone(picture);
-        var into = new LoggerImport.Into(place(picture, seen), zone, Instant.now());
-        try (var load = store.readings().load()) {
-            return switch (LoggerImport.load(file, seen, into, load)) {
-                case LoggerImport.Outcome.Refused(var problems, int beyond) -> refused(problems, beyond);
-                case LoggerImport.Outcome.Loaded loaded -> {
-                    var taken = load.keep();
-                    store.settings().keep(setting(seen.header()), seen.columns().text());
-                    tell(store, seen, loaded, taken);
-                    yield Status.DONE;
-                }
-            };
-        }
+        var into = new LoggerImport.Into(place(picture, seen), zone(picture), Instant.now());
+        return switch (files.take(file, seen, into)) {
+            case TakenFile.Refused(var problems, int beyond) -> refused(problems, beyond);
+            case TakenFile.Kept kept -> {
+                tell(seen, kept);
+                yield Status.DONE;
+            }
+        };
     }
 
     private ZoneId zone(Picture picture) {
@@ -191,28 +172,20 @@ final class ReadingsImport {
         }
     }
 
-    private void tell(SqliteEntryStore store, Looked.Seen seen, LoggerImport.Outcome.Loaded loaded, Taken taken) {
+    private void tell(Looked.Seen seen, TakenFile.Kept kept) {
         seen.notes().forEach(note -> command.err().println(note));
-        long held = 0;
-        long gaps = 0;
-        for (var channel : loaded.channels()) {
-            var read = store.readings()
-                    .between(channel, loaded.first(), loaded.last().plusMillis(1));
-            held += Sifting.of(channel, read, List.of()).held().size();
-            gaps += Gaps.of(read).size();
-        }
         Say.answer(
                 command,
                 Answer.of()
-                        .with("rows", loaded.rows())
-                        .with("new_readings", taken.fresh())
-                        .with("known_readings", loaded.values() - taken.fresh())
-                        .with("empty_cells", loaded.empty())
-                        .with("held_back", held)
-                        .with("gaps", gaps)
-                        .with("first_at", loaded.first().toString())
-                        .with("last_at", loaded.last().toString())
-                        .with("columns", seen.columns().text()));
+                        .with("rows", kept.rows())
+                        .with("new_readings", kept.fresh())
+                        .with("known_readings", kept.known())
+                        .with("empty_cells", kept.empty())
+                        .with("held_back", kept.heldBack())
+                        .with("gaps", kept.gaps())
+                        .with("first_at", kept.first().toString())
+                        .with("last_at", kept.last().toString())
+                        .with("columns", kept.columns()));
     }
 
     private int refused(List<Problem> problems, int beyond) {

@@ -50,18 +50,23 @@ final class ServeCommands {
                 "The desk on the farm's own book; for this machine only, unless told otherwise.",
                 "eggwright serve --data farm --lan",
                 command -> {
-                    try (var store = command.data().write()) {
+                    var broker = ListenOptions.broker(command);
+                    var folder = ListenOptions.folder(command);
+                    try (var store = command.data().write();
+                            var listening = Listening.to(store, broker, folder)) {
                         var devices = devices(store);
+                        var lan = LanOptions.read(command, store, devices);
                         return open(
                                 command,
                                 command.data(),
                                 store,
-                                devices,
-                                LanOptions.read(command, store, devices),
+                                new Around(devices, lan, listening, () -> ListenOptions.tell(command, broker, folder)),
                                 "The book is in " + command.data().path() + ".");
                     }
                 },
-                Stream.concat(Stream.of(PORT), LanOptions.ALL.stream()).toList());
+                Stream.of(List.of(PORT), LanOptions.ALL, ListenOptions.ALL)
+                        .flatMap(List::stream)
+                        .toList());
     }
 
     static CommandSpec demo() {
@@ -85,13 +90,14 @@ final class ServeCommands {
                         throw new IllegalStateException("The invented season was not kept: " + why.getFirst());
                     }
                     DemoReadings.bringIn(store.readings(), now);
-                    return open(
-                            command,
-                            data,
-                            store,
-                            devices(store),
-                            Optional.empty(),
-                            "This is an invented farm. What you note here is thrown away when you stop.");
+                    try (var listening = Listening.to(store, Optional.empty(), Optional.empty())) {
+                        return open(
+                                command,
+                                data,
+                                store,
+                                new Around(devices(store), Optional.empty(), listening, () -> {}),
+                                "This is an invented farm. What you note here is thrown away when you stop.");
+                    }
                 }
             } finally {
                 remove(folder);
@@ -114,31 +120,27 @@ final class ServeCommands {
         return new Devices(new StoredDevices(store.devices()), InstantSource.system(), new SecureRandom());
     }
 
-    private static int open(
-            FarmCommand command,
-            DataFolder data,
-            SqliteEntryStore store,
-            Devices devices,
-            Optional<Lan> lan,
-            String about) {
+    /**
+     * What stands around a desk.
+     *
+     * @param tell says to the person at the terminal what else it listens to
+     */
+    private record Around(Devices devices, Optional<Lan> lan, Listening listening, Runnable tell) {}
+
+    private static int open(FarmCommand command, DataFolder data, SqliteEntryStore store, Around around, String about) {
         var port = command.given("port").orElse("4747");
         if (!port.matches("\\d{1,5}") || Integer.parseInt(port) > 65535) {
             throw FarmCommands.refused(
                     "--port \"" + port + "\" is not a port. Nothing was done. Write a number from 0 to 65535.");
         }
         try (var keeper = new TodayKeeper(data, store)) {
-            return open(command, store, devices, lan, about, Integer.parseInt(port), keeper);
+            return open(command, store, around, about, Integer.parseInt(port), keeper);
         }
     }
 
     private static int open(
-            FarmCommand command,
-            SqliteEntryStore store,
-            Devices devices,
-            Optional<Lan> lan,
-            String about,
-            int port,
-            TodayKeeper keeper) {
+            FarmCommand command, SqliteEntryStore store, Around around, String about, int port, TodayKeeper keeper) {
+        var lan = around.lan();
         var setup = FarmDesk.setup(
                 store,
                 store.people(),
@@ -150,10 +152,18 @@ final class ServeCommands {
                 ZoneId.systemDefault(),
                 port,
                 new FarmDesk.Company(
-                        devices, lan.<Reach>map(Reach.Network::new).orElseGet(Reach.ThisMachine::new), keeper::look));
+                        around.devices(),
+                        lan.<Reach>map(Reach.Network::new).orElseGet(Reach.ThisMachine::new),
+                        picture -> {
+                            keeper.look(picture);
+                            around.listening().look(picture);
+                        },
+                        Optional.of(around.listening().incoming())));
         WORDY.forEach(one -> one.setLevel(Level.WARNING));
         try (var desk = Desk.open(setup)) {
             command.out().println("The desk is open at " + desk.address());
+            around.listening().begin();
+            around.tell().run();
             if (lan.isPresent()) {
                 try (var announcement = Announcement.of(lan.get())) {
                     LanOptions.tell(command, lan.get(), announcement.trouble());

@@ -87,15 +87,19 @@ public final class ArrivalPages implements Pages {
                         SignInPage.Naming.HAS_A_NAME,
                         "",
                         message);
-            case Visitor.Nobody nobody ->
-                new SignInPage(
-                        words.say("signIn.nobody"),
-                        SignInPage.State.OUT,
-                        SignInPage.Naming.WANTS_A_NAME,
-                        visit.typed().text("name"),
-                        message);
+            case Visitor.Nobody nobody -> stranger(message, visit, words);
+            case Visitor.Bearer bearer -> stranger(message, visit, words);
         };
         return new Answer.Page(status, "device/sign-in.jte", page);
+    }
+
+    private static SignInPage stranger(String message, Visit visit, Words words) {
+        return new SignInPage(
+                words.say("signIn.nobody"),
+                SignInPage.State.OUT,
+                SignInPage.Naming.WANTS_A_NAME,
+                visit.typed().text("name"),
+                message);
     }
 
     private SignInPage.State state(Visitor.Joined joined) {

@@ -20,12 +20,22 @@ public final class Door {
     /** Where scripts send JSON. */
     private static final String API = "/api/";
 
+    /**
+     * Where a sensor sends readings. It is no browser and has no Origin; what lets it in is a token in a header that no
+     * page elsewhere can make a browser send without leave, which the desk never gives. So nothing is forged there.
+     */
+    public static final String SENSORS = "/api/readings";
+
+    /** Where a logger's file is sent: a form of this desk like any other, only longer. */
+    public static final String FILES = "/readings/files";
+
     private final String scheme;
     private final String usualPort;
     private final Set<String> names;
     private final int port;
     private final long longestFormBytes;
     private final long longestBatchBytes;
+    private final long longestFileBytes;
 
     private Door(
             String scheme,
@@ -33,13 +43,15 @@ public final class Door {
             Set<String> names,
             int port,
             long longestFormBytes,
-            long longestBatchBytes) {
+            long longestBatchBytes,
+            long longestFileBytes) {
         this.scheme = scheme;
         this.usualPort = usualPort;
         this.names = names;
         this.port = port;
         this.longestFormBytes = longestFormBytes;
         this.longestBatchBytes = longestBatchBytes;
+        this.longestFileBytes = longestFileBytes;
     }
 
     /**
@@ -48,9 +60,10 @@ public final class Door {
      * @param port that the desk listens on
      * @param longestFormBytes the longest form that is read
      * @param longestBatchBytes the longest JSON that is read of a script
+     * @param longestFileBytes the longest form with a logger's file in it
      */
-    public static Door ofThisMachine(int port, long longestFormBytes, long longestBatchBytes) {
-        return new Door("http", "80", THIS_MACHINE, port, longestFormBytes, longestBatchBytes);
+    public static Door ofThisMachine(int port, long longestFormBytes, long longestBatchBytes, long longestFileBytes) {
+        return new Door("http", "80", THIS_MACHINE, port, longestFormBytes, longestBatchBytes, longestFileBytes);
     }
 
     /**
@@ -58,8 +71,9 @@ public final class Door {
      *
      * @param name the one that the desk answers to
      */
-    public static Door ofNetwork(String name, int port, long longestFormBytes, long longestBatchBytes) {
-        return new Door("https", "443", Set.of(name), port, longestFormBytes, longestBatchBytes);
+    public static Door ofNetwork(
+            String name, int port, long longestFormBytes, long longestBatchBytes, long longestFileBytes) {
+        return new Door("https", "443", Set.of(name), port, longestFormBytes, longestBatchBytes, longestFileBytes);
     }
 
     public Verdict judge(Knock knock) {
@@ -77,6 +91,9 @@ public final class Door {
     }
 
     private Verdict judgeWrite(Knock knock, String host) {
+        if (knock.path().equals(SENSORS)) {
+            return knock.bodyBytes().isEmpty() ? new Refused(Reason.LENGTH_UNSAID) : new Pass();
+        }
         var own = scheme + "://" + host;
         var fromHere = knock.origin().map(o -> o.equalsIgnoreCase(own)).orElse(false);
         var saysSo = knock.fetchSite().map(s -> s.equals("same-origin")).orElse(true);
@@ -90,9 +107,14 @@ public final class Door {
         if (ofScript != isJson(knock.type().orElse(""))) {
             return new Refused(Reason.OTHER_KIND);
         }
-        return knock.bodyBytes().get() > (ofScript ? longestBatchBytes : longestFormBytes)
-                ? new Refused(Reason.TOO_LARGE)
-                : new Pass();
+        return knock.bodyBytes().get() > longest(knock.path()) ? new Refused(Reason.TOO_LARGE) : new Pass();
+    }
+
+    private long longest(String path) {
+        if (path.equals(FILES)) {
+            return longestFileBytes;
+        }
+        return path.startsWith(API) ? longestBatchBytes : longestFormBytes;
     }
 
     /** A form of another site can be sent as text or as a form, but as JSON only with leave of the desk, which it never gives. */

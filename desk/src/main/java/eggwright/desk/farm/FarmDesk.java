@@ -12,6 +12,8 @@ import eggwright.desk.Setup;
 import eggwright.desk.candler.CandlerPages;
 import eggwright.desk.device.ArrivalPages;
 import eggwright.desk.device.DevicePages;
+import eggwright.desk.intake.FilePages;
+import eggwright.desk.intake.SensorPages;
 import eggwright.desk.joining.Devices;
 import eggwright.desk.joining.DevicesInMemory;
 import eggwright.desk.lamp.LampPages;
@@ -28,10 +30,17 @@ import eggwright.desk.rate.RateBook;
 import eggwright.desk.rate.RatePages;
 import eggwright.desk.today.TodayPages;
 import eggwright.desk.who.Visitor;
+import eggwright.intake.Incoming;
+import eggwright.intake.file.ColumnsInMemory;
+import eggwright.intake.file.LoggerFiles;
+import eggwright.intake.message.Intake;
+import eggwright.intake.sensor.Sensors;
+import eggwright.intake.sensor.SensorsInMemory;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -50,8 +59,13 @@ public final class FarmDesk {
      * @param devices that have joined
      * @param reach who else can reach the desk
      * @param watcher is shown each picture of the book; has to be quick
+     * @param incoming ways by which readings come in; empty for sensors that are forgotten with the desk
      */
-    public record Company(Devices devices, Reach reach, Consumer<Picture> watcher) {}
+    public record Company(Devices devices, Reach reach, Consumer<Picture> watcher, Optional<Incoming> incoming) {
+        public Company(Devices devices, Reach reach, Consumer<Picture> watcher) {
+            this(devices, reach, watcher, Optional.empty());
+        }
+    }
 
     /** A desk for this machine only, with nobody watching. */
     public static Setup setup(
@@ -113,6 +127,7 @@ public final class FarmDesk {
         var doubts = new DoubtWords(LANGUAGE);
         var chicks = new Chicks(book);
         var rates = new RateBook(book);
+        var incoming = company.incoming().orElseGet(() -> forgotten(readings, clock, random));
         Supplier<String> farm = () -> {
             var name = book.picture().farm().habits().farmName();
             return name.isEmpty() ? "Eggwright" : name;
@@ -137,11 +152,19 @@ public final class FarmDesk {
                         new NotePages(book, buyers, doubts::say),
                         new PeoplePages(book, buyers),
                         new MachinePages(book, readings),
+                        new SensorPages(book, readings, incoming, company.reach(), port, LANGUAGE),
+                        new FilePages(book, readings, incoming, clock, random),
                         new BookPages(book),
                         new LampPages(book, LANGUAGE),
                         new LinkPages(book, company.reach()),
                         new ArrivalPages(company.devices()),
                         new DevicePages(company.devices(), company.reach(), farm, book::time)));
+    }
+
+    private static Incoming forgotten(ReadingStore readings, InstantSource clock, RandomGenerator random) {
+        var sensors = new Sensors(new SensorsInMemory(), clock, random);
+        return new Incoming(
+                sensors, new Intake(sensors, readings, clock), new LoggerFiles(readings, new ColumnsInMemory()));
     }
 
     private static void noteZone(LiveBook book, InstantSource clock, ZoneId here) {

@@ -83,8 +83,9 @@ final class SettingPages implements Pages {
                                 new Link("/notes/farm-habits", words.say("settings.habits")),
                                 new Link("/notes/species-override", words.say("settings.own")),
                                 new Link("/settings/people", words.say("settings.people")),
-                                new Link("/settings/devices", words.say("settings.devices")))
-                        : List.of(),
+                                new Link("/settings/devices", words.say("settings.devices")),
+                                new Link("/settings/sensors", words.say("settings.sensors")))
+                        : List.of(new Link("/settings/sensors", words.say("settings.sensors"))),
                 List.of(),
                 List.of(
                         new Sheet(

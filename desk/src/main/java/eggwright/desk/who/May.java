@@ -20,6 +20,9 @@ public sealed interface May {
     /** Whoever has reached the desk, joined or not: how to join, and nothing of the farm. */
     May ANYBODY = new Anybody();
 
+    /** Whatever shows a token; the route says whose it is. No person, not even the owner. */
+    May TOKEN = new Token();
+
     boolean lets(Visitor visitor);
 
     /** Those of some roles. */
@@ -50,6 +53,14 @@ public sealed interface May {
         @Override
         public boolean lets(Visitor visitor) {
             return true;
+        }
+    }
+
+    /** Things with a token. */
+    record Token() implements May {
+        @Override
+        public boolean lets(Visitor visitor) {
+            return visitor instanceof Visitor.Bearer;
         }
     }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class DoorTest {
     private static final String FORM = "application/x-www-form-urlencoded";
     private static final String OWN = "http://localhost:7040";
-    private static final Door DOOR = Door.ofThisMachine(7040, 1000, 4000);
+    private static final Door DOOR = Door.ofThisMachine(7040, 1000, 4000, 9000);
 
     @ParameterizedTest
     @ValueSource(strings = {"127.0.0.1:7040", "localhost:7040", "LOCALHOST:7040", "[::1]:7040"})
@@ -41,7 +41,7 @@ final class DoorTest {
 
     @Test
     void door_toTheNetwork_knowsOneNameOnly_overHttps() {
-        var door = Door.ofNetwork("larkfield.local", 4748, 1000, 4000);
+        var door = Door.ofNetwork("larkfield.local", 4748, 1000, 4000, 9000);
         assertEquals(new Pass(), door.judge(read("larkfield.local:4748")));
         assertEquals(new Pass(), door.judge(read("Larkfield.LOCAL:4748")));
         for (var other : new String[] {
@@ -54,12 +54,12 @@ final class DoorTest {
         }) {
             assertEquals(new Refused(Reason.OTHER_NAME), door.judge(read(other)), other);
         }
-        assertEquals(new Pass(), Door.ofNetwork("larkfield.local", 443, 1, 1).judge(read("larkfield.local")));
+        assertEquals(new Pass(), Door.ofNetwork("larkfield.local", 443, 1, 1, 1).judge(read("larkfield.local")));
     }
 
     @Test
     void write_fromTheNetwork_needsTheOriginOfTheHttpsName() {
-        var door = Door.ofNetwork("larkfield.local", 4748, 1000, 4000);
+        var door = Door.ofNetwork("larkfield.local", 4748, 1000, 4000, 9000);
         assertEquals(new Pass(), door.judge(networkWrite("https://larkfield.local:4748")));
         for (var other :
                 new String[] {"http://larkfield.local:4748", "https://larkfield.local", "https://127.0.0.1:4748", "null"
@@ -81,7 +81,7 @@ final class DoorTest {
 
     @Test
     void door_needsNoPort_onTheUsualOne() {
-        assertEquals(new Pass(), Door.ofThisMachine(80, 1000, 4000).judge(read("localhost")));
+        assertEquals(new Pass(), Door.ofThisMachine(80, 1000, 4000, 9000).judge(read("localhost")));
     }
 
     @Test
@@ -134,6 +134,39 @@ final class DoorTest {
         assertEquals(
                 new Refused(Reason.FROM_ELSEWHERE), DOOR.judge(write("/api/entries", OWN, "cross-site", json, 10)));
         assertEquals(new Refused(Reason.TOO_LARGE), DOOR.judge(write("/api/entries", OWN, "same-origin", json, 4001)));
+    }
+
+    /** A sensor is no browser: it has no Origin, and sends whatever type its maker liked. What lets it in is its token. */
+    @Test
+    void sensor_needsNoOrigin_atItsOwnAddressAndNowhereElse() {
+        assertEquals(new Pass(), DOOR.judge(sensor("/api/readings", Optional.of(5L))));
+        assertEquals(new Refused(Reason.LENGTH_UNSAID), DOOR.judge(sensor("/api/readings", Optional.empty())));
+        for (var path : new String[] {"/api/readings/", "/api/reading", "/api/readings2", "/readings/files", "/"}) {
+            assertEquals(new Refused(Reason.FROM_ELSEWHERE), DOOR.judge(sensor(path, Optional.of(5L))), path);
+        }
+    }
+
+    private static Knock sensor(String path, Optional<Long> bytes) {
+        return new Knock(
+                "POST",
+                path,
+                Optional.of("localhost:7040"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of("text/plain"),
+                bytes);
+    }
+
+    @Test
+    void loggersFile_mayBeLonger_butComesFromAPageOfTheDesk() {
+        var type = "multipart/form-data; boundary=x";
+        assertEquals(new Pass(), DOOR.judge(write("/readings/files", OWN, "same-origin", type, 9000)));
+        assertEquals(
+                new Refused(Reason.TOO_LARGE), DOOR.judge(write("/readings/files", OWN, "same-origin", type, 9001)));
+        assertEquals(
+                new Refused(Reason.TOO_LARGE), DOOR.judge(write("/readings/files/x", OWN, "same-origin", type, 9000)));
+        assertEquals(
+                new Refused(Reason.FROM_ELSEWHERE), DOOR.judge(write("/readings/files", OWN, "cross-site", type, 10)));
     }
 
     private static Knock read(String host) {

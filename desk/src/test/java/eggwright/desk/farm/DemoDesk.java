@@ -11,7 +11,11 @@ import eggwright.climate.reading.ReadingStore;
 import eggwright.climate.reading.ReadingUnit;
 import eggwright.climate.reading.SensorName;
 import eggwright.desk.Desk;
+import eggwright.desk.Reach;
+import eggwright.desk.joining.Devices;
+import eggwright.desk.joining.DevicesInMemory;
 import eggwright.desk.machine.MemoryReadings;
+import eggwright.intake.Incoming;
 import eggwright.invented.DemoSeason;
 import eggwright.testkit.contracts.MemoryBuyerStore;
 import eggwright.testkit.contracts.MemoryEntryStore;
@@ -19,6 +23,7 @@ import eggwright.wire.EntryCodec;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /** The desk of the invented farm on one fixed day in mid-season. */
@@ -34,6 +39,11 @@ public final class DemoDesk {
 
     /** The same farm with other readings, or none. */
     public static Desk open(ReadingStore readings) {
+        return open(readings, Optional.empty());
+    }
+
+    /** The same farm, with ways of its own by which readings come in. */
+    public static Desk open(ReadingStore readings, Optional<Incoming> incoming) {
         var season = DemoSeason.of(NOON, ZONE);
         var store = new MemoryEntryStore(season.farm());
         for (var kept : season.entries()) {
@@ -50,11 +60,15 @@ public final class DemoDesk {
                 new SplittableRandom(1),
                 ZONE,
                 0,
-                FarmDesk.alone(InstantSource.fixed(NOON), new SplittableRandom(2))));
+                new FarmDesk.Company(
+                        new Devices(new DevicesInMemory(), InstantSource.fixed(NOON), new SplittableRandom(2)),
+                        new Reach.ThisMachine(),
+                        picture -> {},
+                        incoming)));
     }
 
     /** What the loggers in its machines wrote until noon. */
-    private static ReadingStore readings() {
+    public static MemoryReadings readings() {
         var readings = new MemoryReadings();
         try (var load = readings.load()) {
             DemoSeason.readings(NOON, (machine, at, fahrenheit, humidity) -> {

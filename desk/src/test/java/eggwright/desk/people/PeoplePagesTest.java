@@ -14,6 +14,8 @@ import eggwright.book.name.PersonName;
 import eggwright.book.store.Buyer;
 import eggwright.book.store.BuyerStore;
 import eggwright.desk.Answer;
+import eggwright.desk.Bringing;
+import eggwright.desk.Hearing;
 import eggwright.desk.Look;
 import eggwright.desk.Route;
 import eggwright.desk.Routes;
@@ -79,6 +81,16 @@ class PeoplePagesTest {
             @Override
             public void take(String path, May may, Route route) {
                 throw new AssertionError("No script sends people");
+            }
+
+            @Override
+            public void hear(String path, May may, Hearing hearing) {
+                throw new AssertionError("No sensor tells of people");
+            }
+
+            @Override
+            public void bring(String path, May may, Bringing bringing) {
+                throw new AssertionError("No file holds people");
             }
 
             @Override

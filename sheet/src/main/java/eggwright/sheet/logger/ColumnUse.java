@@ -2,7 +2,10 @@ package eggwright.sheet.logger;
 
 import eggwright.climate.reading.Quantity;
 import eggwright.climate.reading.ReadingUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a column of a logger's file holds. Its word is how a person says so. */
 public sealed interface ColumnUse {
@@ -62,14 +65,20 @@ public sealed interface ColumnUse {
                         .map(unit -> new Value(quantity, unit)));
     }
 
-    /** Every word there is, for messages. */
-    static String words() {
-        var words = new StringBuilder("time, date, clock, machine, sensor, left");
+    /** All that a column can hold, in the order in which they are offered. */
+    static List<ColumnUse> all() {
+        var all = new ArrayList<ColumnUse>(List.of(new Time(), new Date(), new Clock()));
         for (var quantity : Quantity.values()) {
             for (var unit : ReadingUnit.of(quantity)) {
-                words.append(", ").append(new Value(quantity, unit).word());
+                all.add(new Value(quantity, unit));
             }
         }
-        return words.toString();
+        all.addAll(List.of(new Machine(), new Sensor(), new Left()));
+        return List.copyOf(all);
+    }
+
+    /** Every word there is, for messages. */
+    static String words() {
+        return all().stream().map(ColumnUse::word).collect(Collectors.joining(", "));
     }
 }

@@ -100,7 +100,7 @@ public final class LoggerImport {
      */
     public static Looked look(LoggerFile file, Optional<LoggerColumns> said, Optional<TimeForm> dates) {
         return switch (file.sample()) {
-            case LoggerFile.Sampled.Refused(var problems) -> new Looked.InDoubt(problems);
+            case LoggerFile.Sampled.Refused(var problems) -> Looked.InDoubt.unseen(problems);
             case LoggerFile.Sampled.Seen(var sample) -> Looking.at(file.name(), sample, said, dates);
         };
     }

@@ -2,6 +2,7 @@ package eggwright.sheet.logger;
 
 import eggwright.sheet.problem.Problem;
 import java.util.List;
+import java.util.Map;
 
 /** What came of looking at a logger's file, before anything of it is kept. */
 public sealed interface Looked {
@@ -31,10 +32,24 @@ public sealed interface Looked {
         }
     }
 
-    /** It cannot be read without a person's word. */
-    record InDoubt(List<Problem> questions) implements Looked {
+    /**
+     * It cannot be read without a person's word.
+     *
+     * @param header names of the columns, as in the file; empty where it has no rows that can be told
+     * @param columns what each is taken for so far
+     * @param some the first rows, as they stand
+     */
+    record InDoubt(List<Problem> questions, List<String> header, LoggerColumns columns, List<List<String>> some)
+            implements Looked {
         public InDoubt {
             questions = List.copyOf(questions);
+            header = List.copyOf(header);
+            some = List.copyOf(some);
+        }
+
+        /** Nothing of it could be seen. */
+        static InDoubt unseen(List<Problem> questions) {
+            return new InDoubt(questions, List.of(), new LoggerColumns(Map.of()), List.of());
         }
     }
 }

@@ -24,6 +24,9 @@ final class Looking {
 
     private static final double LAST_ONLY_CELSIUS = 41;
 
+    /** Rows that are shown to a person. */
+    private static final int SHOWN = 5;
+
     private final String file;
     private final Sample sample;
     private final DecimalMark mark;
@@ -52,7 +55,7 @@ final class Looking {
                     null,
                     "holds no row with a time and a number",
                     "Name a file that a logger wrote, as CSV or XLSX.");
-            return new Looked.InDoubt(questions);
+            return Looked.InDoubt.unseen(questions);
         }
         said.ifPresent(this::takeSaid);
         var form = time(dates);
@@ -76,12 +79,13 @@ final class Looking {
                         sample.headerRow(),
                         new LoggerColumns(ordered()),
                         form.get(),
-                        sample.rows().stream()
-                                .limit(5)
-                                .map(LoggerRows.Row::cells)
-                                .toList(),
+                        some(),
                         notes)
-                : new Looked.InDoubt(questions);
+                : new Looked.InDoubt(questions, sample.header(), new LoggerColumns(ordered()), some());
+    }
+
+    private List<List<String>> some() {
+        return sample.rows().stream().limit(SHOWN).map(LoggerRows.Row::cells).toList();
     }
 
     private Map<String, ColumnUse> ordered() {

@@ -45,7 +45,7 @@ class LoggerImportTest {
     private static String columns(String text) {
         return switch (look(text)) {
             case Looked.Seen seen -> seen.columns().text();
-            case Looked.InDoubt(var questions) -> words(questions);
+            case Looked.InDoubt doubt -> words(doubt.questions());
         };
     }
 

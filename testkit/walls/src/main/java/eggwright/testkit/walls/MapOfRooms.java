@@ -43,8 +43,9 @@ public final class MapOfRooms {
             Map.entry("wire", Set.of("book", "trade")),
             Map.entry("store", Set.of("book", "climate", "wire")),
             Map.entry("sheet", Set.of("wire", "book", "climate", "trade")),
-            Map.entry("desk", with(CORE, "wire", "sheet")),
-            Map.entry("cli", with(CORE, "wire", "store", "sheet", "desk")),
+            Map.entry("intake", Set.of("book", "climate", "sheet")),
+            Map.entry("desk", with(CORE, "wire", "sheet", "intake")),
+            Map.entry("cli", with(CORE, "wire", "store", "sheet", "intake", "desk")),
             Map.entry("testkit-walls", Set.of()),
             Map.entry("testkit-contracts", Set.of("book")));
 

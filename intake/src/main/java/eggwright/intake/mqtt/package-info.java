@@ -1,0 +1,5 @@
+/** Readings that come by way of an MQTT broker. */
+@NullMarked
+package eggwright.intake.mqtt;
+
+import org.jspecify.annotations.NullMarked;
