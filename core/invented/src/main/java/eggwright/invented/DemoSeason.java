@@ -1,5 +1,6 @@
 package eggwright.invented;
 
+import eggwright.book.entry.MachineKind;
 import eggwright.invented.season.InventedSeason;
 import eggwright.invented.season.Season;
 import eggwright.invented.truth.FarmTruth;
@@ -55,6 +56,15 @@ public final class DemoSeason {
     public static void readings(Instant now, InventedAir.Logger logger) {
         for (var machine : Truth.PLAIN.machines()) {
             InventedAir.write(machine, SEED, now.minus(DAYS_READ, ChronoUnit.DAYS), now, logger);
+        }
+    }
+
+    /** What a second thermometer wrote that hangs in its hatcher, and has drifted since. */
+    public static void drifting(Instant now, InventedAir.Probe probe) {
+        for (var machine : Truth.PLAIN.machines()) {
+            if (machine.does() == MachineKind.HATCHER) {
+                InventedAir.writeDrifting(machine, SEED, now.minus(DAYS_READ, ChronoUnit.DAYS), now, probe);
+            }
         }
     }
 

@@ -23,6 +23,10 @@ public final class InventedAir {
 
     private static final double WARMING = 1 / 55.0;
     private static final double MINUTES_PER_DAY = 1440;
+    private static final String DRIFTING = "probe by the door";
+    private static final double DRIFT_A_DAY = 0.045;
+    /** What the logger writes of a loose plug is its own. */
+    private static final double NO_LOOSE_PLUG = 150;
 
     private final SplittableRandom random;
     private final double heldFahrenheit;
@@ -32,6 +36,12 @@ public final class InventedAir {
     @FunctionalInterface
     public interface Logger {
         void read(String machine, long atMillis, double fahrenheit, double humidityPct);
+    }
+
+    /** Takes a reading of a thermometer down. */
+    @FunctionalInterface
+    public interface Probe {
+        void read(String machine, String sensor, long atMillis, double fahrenheit);
     }
 
     private InventedAir(MachineTruth machine, long seed) {
@@ -44,6 +54,19 @@ public final class InventedAir {
     /** From one instant on, before another. */
     public static void write(MachineTruth machine, long seed, Instant from, Instant until, Logger logger) {
         new InventedAir(machine, seed).write(machine.name(), from, until, logger);
+    }
+
+    /**
+     * A second thermometer beside the logger: it writes every ten minutes, and reads lower by {@value #DRIFT_A_DAY} °F more each day.
+     */
+    public static void writeDrifting(MachineTruth machine, long seed, Instant from, Instant until, Probe probe) {
+        long first = from.toEpochMilli();
+        write(machine, seed, from, until, (name, at, fahrenheit, humidity) -> {
+            if (at % (10 * MINUTE) == 0 && fahrenheit < NO_LOOSE_PLUG) {
+                double days = (at - first) / (MINUTE * MINUTES_PER_DAY);
+                probe.read(name, DRIFTING, at, tenth(fahrenheit - DRIFT_A_DAY * days));
+            }
+        });
     }
 
     private void write(String machine, Instant from, Instant until, Logger logger) {

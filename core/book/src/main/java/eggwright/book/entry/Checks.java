@@ -1,5 +1,6 @@
 package eggwright.book.entry;
 
+import eggwright.units.Amount;
 import eggwright.units.OutOfRange;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
@@ -60,6 +61,16 @@ final class Checks {
                     what + " runs from " + from + " back to " + to + "; the first day comes first.",
                     from,
                     to);
+        }
+    }
+
+    /** Refuses an amount in a unit that the sensor does not measure in. */
+    static void unit(SensorAt sensor, @Nullable Amount amount) {
+        if (amount != null && !sensor.quantity().isMeasuredIn(amount.unit())) {
+            throw new OutOfRange(
+                    EntryReason.AMOUNT_OF_OTHER_QUANTITY,
+                    amount + " is not a unit in which " + sensor.quantity().word() + " is measured.",
+                    amount.toString());
         }
     }
 
