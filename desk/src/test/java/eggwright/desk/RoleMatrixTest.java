@@ -45,6 +45,10 @@ final class RoleMatrixTest {
             GET  /machines                       | /machines                        | M O H L -
             GET  /machines/{machine}             | /machines/Setter                 | M O H L -
             GET  /machines/wet-bulb-table        | /machines/wet-bulb-table         | M O H L -
+            GET  /machines/{machine}/sensors     | /machines/Setter/sensors         | M O H L -
+            GET  /egg-room/sensors               | /egg-room/sensors                | M O H L -
+            GET  /brooder/sensors                | /brooder/sensors                 | M O H L -
+            GET  /sensors                        | /sensors                         | M O H L -
             GET  /book                           | /book                            | M O H L -
             GET  /book/{id}                      | /book/$DESKS                     | M O H L -
             GET  /settings                       | /settings                        | M O H L -

@@ -1,6 +1,5 @@
 package eggwright.invented;
 
-import eggwright.book.entry.MachineKind;
 import eggwright.invented.season.InventedSeason;
 import eggwright.invented.season.Season;
 import eggwright.invented.truth.FarmTruth;
@@ -59,13 +58,9 @@ public final class DemoSeason {
         }
     }
 
-    /** What a second thermometer wrote that hangs in its hatcher, and has drifted since. */
-    public static void drifting(Instant now, InventedAir.Probe probe) {
-        for (var machine : Truth.PLAIN.machines()) {
-            if (machine.does() == MachineKind.HATCHER) {
-                InventedAir.writeDrifting(machine, SEED, now.minus(DAYS_READ, ChronoUnit.DAYS), now, probe);
-            }
-        }
+    /** What the thermometers of its egg room wrote until now, of which one drifts. */
+    public static void eggRoom(Instant now, InventedAir.Probe probe) {
+        InventedAir.writeEggRoom(SEED, now.minus(DAYS_READ, ChronoUnit.DAYS), now, probe);
     }
 
     /** The plain farm, with something to find: a cock that fails in one pen, and a section that is too dry. */

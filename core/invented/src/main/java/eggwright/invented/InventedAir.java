@@ -23,10 +23,11 @@ public final class InventedAir {
 
     private static final double WARMING = 1 / 55.0;
     private static final double MINUTES_PER_DAY = 1440;
-    private static final String DRIFTING = "probe by the door";
+    private static final long TEN_MINUTES = 10 * MINUTE;
+    private static final double EGG_ROOM_FAHRENHEIT = 59;
+    private static final String STEADY = "shelf";
+    private static final String DRIFTING = "by the door";
     private static final double DRIFT_A_DAY = 0.045;
-    /** What the logger writes of a loose plug is its own. */
-    private static final double NO_LOOSE_PLUG = 150;
 
     private final SplittableRandom random;
     private final double heldFahrenheit;
@@ -41,7 +42,7 @@ public final class InventedAir {
     /** Takes a reading of a thermometer down. */
     @FunctionalInterface
     public interface Probe {
-        void read(String machine, String sensor, long atMillis, double fahrenheit);
+        void read(String sensor, long atMillis, double fahrenheit);
     }
 
     private InventedAir(MachineTruth machine, long seed) {
@@ -57,16 +58,20 @@ public final class InventedAir {
     }
 
     /**
-     * A second thermometer beside the logger: it writes every ten minutes, and reads lower by {@value #DRIFT_A_DAY} °F more each day.
+     * Two thermometers of an egg room that write every ten minutes. The second agrees with the first when it is hung in, and reads
+     * lower by {@value #DRIFT_A_DAY} °F more each day.
      */
-    public static void writeDrifting(MachineTruth machine, long seed, Instant from, Instant until, Probe probe) {
-        long first = from.toEpochMilli();
-        write(machine, seed, from, until, (name, at, fahrenheit, humidity) -> {
-            if (at % (10 * MINUTE) == 0 && fahrenheit < NO_LOOSE_PLUG) {
-                double days = (at - first) / (MINUTE * MINUTES_PER_DAY);
-                probe.read(name, DRIFTING, at, tenth(fahrenheit - DRIFT_A_DAY * days));
-            }
-        });
+    public static void writeEggRoom(long seed, Instant from, Instant until, Probe probe) {
+        var random = new SplittableRandom(seed);
+        long first = Math.floorDiv(from.toEpochMilli(), TEN_MINUTES) * TEN_MINUTES;
+        double waver = 0;
+        for (long at = first; at < until.toEpochMilli(); at += TEN_MINUTES) {
+            double days = (at - first) / (MINUTE * MINUTES_PER_DAY);
+            waver = 0.97 * waver + 0.1 * random.nextGaussian();
+            double fahrenheit = EGG_ROOM_FAHRENHEIT + 1.5 * Math.sin(2 * Math.PI * days) + waver;
+            probe.read(STEADY, at, tenth(fahrenheit));
+            probe.read(DRIFTING, at, tenth(fahrenheit + 0.1 * random.nextGaussian() - DRIFT_A_DAY * days));
+        }
     }
 
     private void write(String machine, Instant from, Instant until, Logger logger) {

@@ -42,6 +42,7 @@ public final class MachinePages implements Pages {
         routes.read(MachinePaths.ALL, May.READ, this::all);
         // Before the machines by name, of which none is found that is called like it.
         new WetBulbTables(book, rooms).addTo(routes);
+        new SensorPages(book, rooms).addTo(routes);
         routes.read(MachinePaths.ALL + "/{machine}", May.READ, this::one);
     }
 

@@ -1,6 +1,7 @@
 package eggwright.desk.machine;
 
 import eggwright.book.name.MachineName;
+import eggwright.climate.reading.ReadingPlace;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 
@@ -9,11 +10,22 @@ public final class MachinePaths {
     static final String ALL = "/machines";
     static final String WET_BULB_TABLE = ALL + "/wet-bulb-table";
 
+    static final String SENSORS = "/sensors";
+
     private MachinePaths() {}
 
     /** The page of one machine. */
     public static String of(MachineName machine) {
         return ALL + "/" + encoded(machine.text());
+    }
+
+    /** The page of the sensors of one place. */
+    public static String sensors(ReadingPlace place) {
+        return switch (place) {
+            case ReadingPlace.InMachine(var machine) -> of(machine) + SENSORS;
+            case ReadingPlace.EggRoom() -> "/egg-room" + SENSORS;
+            case ReadingPlace.Brooder() -> "/brooder" + SENSORS;
+        };
     }
 
     static String encoded(String text) {

@@ -3,6 +3,7 @@ package eggwright.desk.machine;
 import eggwright.book.name.MachineName;
 import eggwright.book.picture.MachinePicture;
 import eggwright.book.picture.Picture;
+import eggwright.climate.air.NotedCare;
 import eggwright.climate.excursion.Excursion;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.Night;
@@ -84,14 +85,15 @@ final class OneMachine {
     }
 
     private List<Link> links(MachineName machine) {
-        var table = new Link(MachinePaths.WET_BULB_TABLE, words.say("wall"));
-        if (!May.NOTE.lets(visit.visitor())) {
-            return List.of(table);
+        var links = new ArrayList<Link>();
+        if (May.NOTE.lets(visit.visitor())) {
+            links.add(new Link(
+                    "/notes/climate-noted?machine=" + MachinePaths.encoded(machine.text()), words.say("read")));
+            links.add(new Link("/notes/weighed", words.say("weigh")));
         }
-        return List.of(
-                new Link("/notes/climate-noted?machine=" + MachinePaths.encoded(machine.text()), words.say("read")),
-                new Link("/notes/weighed", words.say("weigh")),
-                table);
+        SensorPages.link(rooms, picture, machine, at, words).ifPresent(links::add);
+        links.add(new Link(MachinePaths.WET_BULB_TABLE, words.say("wall")));
+        return links;
     }
 
     private record Sensor(Channel channel, Extent extent) {}
@@ -103,12 +105,13 @@ final class OneMachine {
         var machine = picture.machine(now.machine());
         var first = first(sensors, machine);
         var window = asked.since(first);
+        var care = new NotedCare(picture);
         var told = sensors.stream()
-                .map(s -> Told.of(rooms.readings(), s.channel(), s.extent(), window, zone))
+                .map(s -> Told.of(rooms.readings(), care, s.channel(), s.extent(), window, zone))
                 .toList();
         var charts = new Charts(window, zone, degrees, words)
                 .of(told, machine, Rooms.surroundings(picture.farm().habits()), aims(now));
-        var care = new CareWords(zone, words);
+        var careWords = new CareWords(zone, words);
         var path = MachinePaths.of(now.machine());
         var days = Days.in(words.language());
         return new Readings(
@@ -120,8 +123,8 @@ final class OneMachine {
                         days.stamp(window.to().atZone(zone))),
                 charts.isEmpty() ? words.say(first.isEmpty() ? "readings.never" : "readings.none") : "",
                 charts,
-                told.isEmpty() ? "" : care.brief(told),
-                care.of(told));
+                told.isEmpty() ? "" : careWords.brief(told),
+                careWords.of(told));
     }
 
     /** When anything was first read, by a sensor or by hand. */
