@@ -3,6 +3,7 @@ package eggwright.book.entry;
 import eggwright.units.Amount;
 import eggwright.units.OutOfRange;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 
 /** Range checks that payloads share. A message names the field, the value and what would be right. */
@@ -50,6 +51,11 @@ final class Checks {
                     FIRST_YEAR,
                     LAST_YEAR);
         }
+    }
+
+    /** Refuses a moment that no book holds. */
+    static void year(String what, @Nullable OffsetDateTime at) {
+        year(what, at == null ? null : at.toLocalDate());
     }
 
     static void inOrder(String what, @Nullable LocalDate from, @Nullable LocalDate to) {

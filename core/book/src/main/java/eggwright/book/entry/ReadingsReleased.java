@@ -11,6 +11,8 @@ import java.time.OffsetDateTime;
 public record ReadingsReleased(SensorAt sensor, OffsetDateTime from, OffsetDateTime to, String why) implements Payload {
     public ReadingsReleased {
         why = Checks.text("Why", why);
+        Checks.year("Let in from", from);
+        Checks.year("Let in until", to);
         if (to.toInstant().isBefore(from.toInstant())) {
             throw new OutOfRange(
                     EntryReason.MOMENTS_BACKWARDS,

@@ -26,6 +26,7 @@ public record SensorCompared(
         implements Payload {
     public SensorCompared {
         by = Checks.text("Compared with", by);
+        Checks.year("Since when it has been so", from);
         Checks.unit(sensor, showed);
         Checks.unit(sensor, reference);
         Checks.unit(sensor, add);

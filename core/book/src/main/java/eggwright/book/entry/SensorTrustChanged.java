@@ -12,5 +12,6 @@ public record SensorTrustChanged(
         SensorAt sensor, SensorTrust trust, @Nullable OffsetDateTime from, String why) implements Payload {
     public SensorTrustChanged {
         why = Checks.text("Why", why);
+        Checks.year("Since when", from);
     }
 }

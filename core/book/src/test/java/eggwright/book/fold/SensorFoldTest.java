@@ -157,6 +157,9 @@ class SensorFoldTest {
         refused(EntryReason.CORRECTION_TOO_LARGE, () -> compared("99.5C", "37.5C"));
         refused(EntryReason.MOMENTS_BACKWARDS, () -> new ReadingsReleased(TOP, MONDAY, MONDAY.minusMinutes(1), ""));
         refused(
+                EntryReason.YEAR_OUTSIDE,
+                () -> new SensorTrustChanged(TOP, SensorTrust.SET_ASIDE, OffsetDateTime.MAX, ""));
+        refused(
                 EntryReason.SENSOR_WITHOUT_MACHINE,
                 () -> new SensorAt(SensorPlace.IN_MACHINE, null, "logger", SensorQuantity.HUMIDITY));
         refused(
