@@ -53,6 +53,10 @@ final class RoleMatrixTest {
             GET  /air/egg-room                   | /air/egg-room                    | M O H L - -
             GET  /air/brooder                    | /air/brooder                     | M O H L - -
             GET  /api/outside                    | /api/outside                     | M O H L - -
+            GET  /machines/{machine}/sensors     | /machines/Setter/sensors         | M O H L - -
+            GET  /egg-room/sensors               | /egg-room/sensors                | M O H L - -
+            GET  /brooder/sensors                | /brooder/sensors                 | M O H L - -
+            GET  /sensors                        | /sensors                         | M O H L - -
             GET  /book                           | /book                            | M O H L - -
             GET  /book/{id}                      | /book/$DESKS                     | M O H L - -
             GET  /settings                       | /settings                        | M O H L - -

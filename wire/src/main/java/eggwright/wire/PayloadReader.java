@@ -7,6 +7,7 @@ import eggwright.book.entry.UnknownPayload;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.Name;
 import eggwright.units.Altitude;
+import eggwright.units.Amount;
 import eggwright.units.Humidity;
 import eggwright.units.Mass;
 import eggwright.units.OutOfRange;
@@ -87,7 +88,8 @@ final class PayloadReader {
                 || type == EntryId.class
                 || type == Temperature.class
                 || type == Mass.class
-                || type == Altitude.class;
+                || type == Altitude.class
+                || type == Amount.class;
     }
 
     private static Humidity humidity(JsonNode node, FieldPath path) {

@@ -7,6 +7,7 @@ import eggwright.book.name.EntryId;
 import eggwright.book.name.Name;
 import eggwright.trade.Species;
 import eggwright.units.Altitude;
+import eggwright.units.Amount;
 import eggwright.units.Humidity;
 import eggwright.units.Mass;
 import eggwright.units.Temperature;
@@ -68,6 +69,7 @@ final class PayloadWriter {
             case Instant at -> out.writeString(at.toString());
             case Temperature degrees -> out.writeString(degrees.toString());
             case Mass mass -> out.writeString(mass.toString());
+            case Amount amount -> out.writeString(amount.toString());
             case Altitude height -> out.writeString(height.toString());
             case Payload payload -> nested(out, payload);
             case Record record -> object(out, record);

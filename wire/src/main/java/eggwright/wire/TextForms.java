@@ -6,6 +6,7 @@ import eggwright.book.name.Name;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesWord;
 import eggwright.units.Altitude;
+import eggwright.units.Amount;
 import eggwright.units.Mass;
 import eggwright.units.OutOfRange;
 import eggwright.units.Temperature;
@@ -63,6 +64,8 @@ final class TextForms {
             return Mass.parse(text);
         } else if (type == Altitude.class) {
             return Altitude.parse(text);
+        } else if (type == Amount.class) {
+            return Amount.parse(text);
         } else if (type == EntryId.class) {
             return EntryId.parse(text);
         }

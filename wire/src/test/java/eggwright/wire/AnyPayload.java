@@ -8,6 +8,7 @@ import eggwright.book.entry.Withdrawn;
 import eggwright.book.name.EntryId;
 import eggwright.book.name.Name;
 import eggwright.units.Altitude;
+import eggwright.units.Amount;
 import eggwright.units.Humidity;
 import eggwright.units.Mass;
 import eggwright.units.OutOfRange;
@@ -126,6 +127,8 @@ final class AnyPayload {
             return instant();
         } else if (type == Temperature.class) {
             return new Temperature(random.nextInt(700, 1100) / 10.0, pick(List.of(Temperature.Scale.values())));
+        } else if (type == Amount.class) {
+            return new Amount(random.nextInt(-500, 1100) / 10.0, pick(List.of(Amount.Unit.values())));
         } else if (type == Altitude.class) {
             return Altitude.ofMetres(random.nextInt(-400, 5000));
         } else if (type == Mass.class) {

@@ -27,6 +27,7 @@ class PictureBytesTest {
                 picture.pens(),
                 picture.eggRoom(),
                 picture.machines(),
+                picture.sensors(),
                 picture.sets(),
                 picture.accounts(),
                 picture.orders(),

@@ -42,6 +42,7 @@ import eggwright.book.entry.PenClosed;
 import eggwright.book.entry.PenOpened;
 import eggwright.book.entry.PlaceSeen;
 import eggwright.book.entry.Pull;
+import eggwright.book.entry.ReadingsReleased;
 import eggwright.book.entry.ReceivedFor;
 import eggwright.book.entry.RejectReason;
 import eggwright.book.entry.Rejected;
@@ -50,6 +51,12 @@ import eggwright.book.entry.Replaced;
 import eggwright.book.entry.RoundCheck;
 import eggwright.book.entry.Scope;
 import eggwright.book.entry.SecondLookAsked;
+import eggwright.book.entry.SensorAt;
+import eggwright.book.entry.SensorCompared;
+import eggwright.book.entry.SensorPlace;
+import eggwright.book.entry.SensorQuantity;
+import eggwright.book.entry.SensorTrust;
+import eggwright.book.entry.SensorTrustChanged;
 import eggwright.book.entry.SpeciesOverridden;
 import eggwright.book.entry.TakenOff;
 import eggwright.book.entry.TransferOf;
@@ -73,6 +80,7 @@ import eggwright.book.name.TrayName;
 import eggwright.trade.BreakOutClass;
 import eggwright.trade.Species;
 import eggwright.units.Altitude;
+import eggwright.units.Amount;
 import eggwright.units.Humidity;
 import eggwright.units.Mass;
 import eggwright.units.Temperature;
@@ -153,6 +161,23 @@ final class Samples {
                         new Humidity(52.5),
                         List.of(RoundCheck.WATER_FILLED, RoundCheck.TURNER_TILTED),
                         ""),
+                new SensorCompared(
+                        new SensorAt(SensorPlace.IN_MACHINE, SETTER, "top shelf", SensorQuantity.AIR_TEMPERATURE),
+                        Amount.parse("98.9F"),
+                        Amount.parse("37.5C"),
+                        null,
+                        OffsetDateTime.parse("2027-04-12T07:00-05:00"),
+                        "glass thermometer, checked in melting ice"),
+                new SensorTrustChanged(
+                        new SensorAt(SensorPlace.EGG_ROOM, null, "logger", SensorQuantity.HUMIDITY),
+                        SensorTrust.SET_ASIDE,
+                        null,
+                        "fell into the water pan"),
+                new ReadingsReleased(
+                        new SensorAt(SensorPlace.IN_MACHINE, SETTER, "top shelf", SensorQuantity.AIR_TEMPERATURE),
+                        OffsetDateTime.parse("2027-04-13T03:10-05:00"),
+                        OffsetDateTime.parse("2027-04-13T04:25-05:00"),
+                        "the heater ran away, the fuse is in the bin"),
                 new Transferred(HATCHER, List.of(new TransferOf(SET, TRAY, 47, new BasketName("B")))),
                 new TakenOff(Scope.ofBasket(new BasketName("B")), Pull.LAST, 39, 1, 1, 0),
                 new BrokenOut(

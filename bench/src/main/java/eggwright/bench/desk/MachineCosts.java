@@ -132,7 +132,9 @@ public final class MachineCosts {
                 "/machines/Setter",
                 "/machines/Setter?span=week",
                 "/machines/Setter?span=month",
-                "/machines/Setter?span=season"));
+                "/machines/Setter?span=season",
+                "/machines/Setter/sensors",
+                "/machines/Setter/sensors?past=year"));
         MACHINES.stream().skip(1).map(m -> "/machines/" + m + "?span=season").forEach(pages::add);
         for (var page : pages) {
             long until = System.nanoTime() + Duration.ofSeconds(warmSeconds).toNanos();

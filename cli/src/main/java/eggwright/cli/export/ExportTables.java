@@ -7,7 +7,12 @@ import java.util.stream.Stream;
 /** Every table that can be exported. */
 public final class ExportTables {
     private static final List<ExportTable> ALL = Stream.of(
-                    PictureTables.ALL, LampTables.ALL, HatchTables.ALL, RoomTables.ALL, TrailTables.ALL)
+                    PictureTables.ALL,
+                    LampTables.ALL,
+                    HatchTables.ALL,
+                    RoomTables.ALL,
+                    SensorTables.ALL,
+                    TrailTables.ALL)
             .flatMap(List::stream)
             .toList();
 

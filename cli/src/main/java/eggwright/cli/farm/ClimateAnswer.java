@@ -2,6 +2,7 @@ package eggwright.cli.farm;
 
 import eggwright.cli.answer.Answer;
 import eggwright.cli.answer.Value;
+import eggwright.climate.care.SensorNow;
 import eggwright.climate.development.HatchExpected;
 import eggwright.climate.development.Span;
 import eggwright.climate.development.When;
@@ -22,7 +23,7 @@ import java.util.Locale;
 final class ClimateAnswer {
     private ClimateAnswer() {}
 
-    static Answer of(MachineNow now, List<Night> nights, Instant at) {
+    static Answer of(MachineNow now, List<Night> nights, List<SensorNow> sensors, Instant at) {
         var air = now.air().air();
         var answer = Answer.of()
                 .with("machine", now.machine().text())
@@ -43,10 +44,15 @@ final class ClimateAnswer {
         answer = answer.with("sets", new Value.Many(sets));
         answer = answer.with("dial", dial(now));
         return answer.with(
-                "nights",
-                new Value.Many(nights.stream()
-                        .<Value>map(night -> new Value.Group(night(night)))
-                        .toList()));
+                        "nights",
+                        new Value.Many(nights.stream()
+                                .<Value>map(night -> new Value.Group(night(night)))
+                                .toList()))
+                .with(
+                        "sensors",
+                        new Value.Many(sensors.stream()
+                                .<Value>map(sensor -> new Value.Group(SensorAnswer.of(sensor)))
+                                .toList()));
     }
 
     private static Answer dial(MachineNow now) {

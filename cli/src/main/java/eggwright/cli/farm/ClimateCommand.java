@@ -7,11 +7,13 @@ import eggwright.book.picture.Picture;
 import eggwright.cli.voice.Refused;
 import eggwright.cli.voice.Status;
 import eggwright.climate.air.AirTelling;
-import eggwright.climate.air.SensorCare;
+import eggwright.climate.air.NotedCare;
 import eggwright.climate.air.Surroundings;
+import eggwright.climate.care.PlaceSensors;
 import eggwright.climate.machine.MachineNights;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.MachineRoom;
+import eggwright.climate.reading.ReadingPlace;
 import eggwright.egg.air.StandardAtmosphere;
 import eggwright.egg.air.Ventilation;
 import eggwright.sheet.problem.Near;
@@ -26,7 +28,7 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** One machine: its air, its sets, what they lost, when they hatch, and what to turn the dial to. */
+/** One machine: its air, its sets, what they lost, when they hatch, what to turn the dial to, and its sensors. */
 final class ClimateCommand {
     /** Bad nights of any set that may still be in the machine. */
     private static final Duration NIGHTS = Duration.ofDays(30);
@@ -36,7 +38,8 @@ final class ClimateCommand {
     static CommandSpec spec() {
         return FarmCommand.of(
                 "climate",
-                "One machine: the air in it, what its eggs lost, when they will hatch, and the humidity to run from now on.",
+                "One machine: the air in it, what its eggs lost, when they will hatch, and the humidity to run from now on,"
+                        + " its bad nights and its sensors.",
                 "eggwright climate --machine Setter",
                 ClimateCommand::run,
                 List.of(
@@ -56,18 +59,16 @@ final class ClimateCommand {
             var picture = command.given("at").isEmpty()
                     ? ledger.picture()
                     : ledger.asOf(at).picture();
-            var telling = new AirTelling(store.readings(), SensorCare.NONE);
-            var room = new MachineRoom(
-                    picture,
-                    telling,
-                    surroundings(command, picture.farm().habits()),
-                    FarmCommands.profiles(picture),
-                    at);
+            var telling = new AirTelling(store.readings(), new NotedCare(picture));
+            var surroundings = surroundings(command, picture.farm().habits());
+            var room = new MachineRoom(picture, telling, surroundings, FarmCommands.profiles(picture), at);
             var machine = machine(command, picture);
             MachineNow now = room.of(machine);
             var nights = new MachineNights(picture, telling, FarmCommands.profiles(picture))
                     .of(machine, at.minus(NIGHTS), at);
-            Say.answer(command, ClimateAnswer.of(now, nights, at));
+            var sensors = new PlaceSensors(store.readings(), picture, surroundings)
+                    .of(new ReadingPlace.InMachine(machine), at.minus(PlaceSensors.LOOKED_BACK), at);
+            Say.answer(command, ClimateAnswer.of(now, nights, sensors, at));
             return Status.DONE;
         }
     }

@@ -24,6 +24,16 @@ final class DemoReadings {
                         fahrenheit);
                 load.add(new Channel(place, SensorName.ONLY, Quantity.HUMIDITY, ReadingUnit.PERCENT), at, humidity);
             });
+            DemoSeason.eggRoom(
+                    now,
+                    (sensor, at, fahrenheit) -> load.add(
+                            new Channel(
+                                    new ReadingPlace.EggRoom(),
+                                    new SensorName(sensor),
+                                    Quantity.AIR_TEMPERATURE,
+                                    ReadingUnit.FAHRENHEIT),
+                            at,
+                            fahrenheit));
             load.keep();
         }
     }

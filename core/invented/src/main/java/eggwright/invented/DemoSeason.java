@@ -58,6 +58,11 @@ public final class DemoSeason {
         }
     }
 
+    /** What the thermometers of its egg room wrote until now, of which one drifts. */
+    public static void eggRoom(Instant now, InventedAir.Probe probe) {
+        InventedAir.writeEggRoom(SEED, now.minus(DAYS_READ, ChronoUnit.DAYS), now, probe);
+    }
+
     /** The plain farm, with something to find: a cock that fails in one pen, and a section that is too dry. */
     private static Truth truth(SeasonTruth frame, ZoneId zone) {
         var plain = Truth.PLAIN;

@@ -23,6 +23,11 @@ public final class InventedAir {
 
     private static final double WARMING = 1 / 55.0;
     private static final double MINUTES_PER_DAY = 1440;
+    private static final long TEN_MINUTES = 10 * MINUTE;
+    private static final double EGG_ROOM_FAHRENHEIT = 59;
+    private static final String STEADY = "shelf";
+    private static final String DRIFTING = "by the door";
+    private static final double DRIFT_A_DAY = 0.045;
 
     private final SplittableRandom random;
     private final double heldFahrenheit;
@@ -32,6 +37,12 @@ public final class InventedAir {
     @FunctionalInterface
     public interface Logger {
         void read(String machine, long atMillis, double fahrenheit, double humidityPct);
+    }
+
+    /** Takes a reading of a thermometer down. */
+    @FunctionalInterface
+    public interface Probe {
+        void read(String sensor, long atMillis, double fahrenheit);
     }
 
     private InventedAir(MachineTruth machine, long seed) {
@@ -44,6 +55,23 @@ public final class InventedAir {
     /** From one instant on, before another. */
     public static void write(MachineTruth machine, long seed, Instant from, Instant until, Logger logger) {
         new InventedAir(machine, seed).write(machine.name(), from, until, logger);
+    }
+
+    /**
+     * Two thermometers of an egg room that write every ten minutes. The second agrees with the first when it is hung in, and reads
+     * lower by {@value #DRIFT_A_DAY} °F more each day.
+     */
+    public static void writeEggRoom(long seed, Instant from, Instant until, Probe probe) {
+        var random = new SplittableRandom(seed);
+        long first = Math.floorDiv(from.toEpochMilli(), TEN_MINUTES) * TEN_MINUTES;
+        double waver = 0;
+        for (long at = first; at < until.toEpochMilli(); at += TEN_MINUTES) {
+            double days = (at - first) / (MINUTE * MINUTES_PER_DAY);
+            waver = 0.97 * waver + 0.1 * random.nextGaussian();
+            double fahrenheit = EGG_ROOM_FAHRENHEIT + 1.5 * Math.sin(2 * Math.PI * days) + waver;
+            probe.read(STEADY, at, tenth(fahrenheit));
+            probe.read(DRIFTING, at, tenth(fahrenheit + 0.1 * random.nextGaussian() - DRIFT_A_DAY * days));
+        }
     }
 
     private void write(String machine, Instant from, Instant until, Logger logger) {

@@ -53,6 +53,7 @@ public record AbridgedPicture(Instant from, Picture picture) {
                         whole.pens(),
                         mapped(whole.eggRoom(), AbridgedPicture::shelf),
                         mapped(whole.machines(), m -> machine(m, recent)),
+                        new TreeMap<>(),
                         mapped(whole.sets(), s -> set(s, recent)),
                         List.of(),
                         whole.orders(),

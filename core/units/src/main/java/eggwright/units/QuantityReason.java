@@ -37,7 +37,13 @@ public enum QuantityReason implements Reason {
     /** (the text). */
     LENGTH_OF_OTHER_UNIT,
     /** (the text). */
-    NOT_A_HUMIDITY;
+    NOT_A_HUMIDITY,
+    /** (the text). */
+    NOT_AN_AMOUNT,
+    /** (the text). */
+    AMOUNT_WITHOUT_UNIT,
+    /** (the text). */
+    AMOUNT_OF_OTHER_UNIT;
 
     @Override
     public String word() {

@@ -41,6 +41,9 @@ public final class EntryWords {
             case LoadPlaced it -> say("load-placed", it.set(), it.tray(), place(it.machine(), it.section()));
             case Weighed it -> say("weighed", it.set(), it.tray(), it.gross(), it.eggs());
             case ClimateNoted it -> say("climate-noted", place(it.machine(), it.section()), climate(it));
+            case SensorCompared it -> say("sensor-compared", sensor(it.sensor()), correction(it));
+            case SensorTrustChanged it -> say("sensor-trust-changed." + word(it.trust()), sensor(it.sensor()));
+            case ReadingsReleased it -> say("readings-released", sensor(it.sensor()));
             case Transferred it -> say("transferred", sets(it), it.eggs().size());
             case TakenOff it -> say("taken-off." + word(it.pull()), scope(it.counted()), it.saleable(), it.culled());
             case BrokenOut it -> say("broken-out", scope(it.scope()), it.opened());
@@ -142,6 +145,23 @@ public final class EntryWords {
             parts.add(Math.round(it.humidity().pct()) + "\u00a0%");
         }
         return String.join(" / ", parts);
+    }
+
+    /** As "logger in Setter, humidity". */
+    public String sensor(SensorAt sensor) {
+        var machine = sensor.machine();
+        return words.say(
+                "sensor." + word(sensor.place()),
+                sensor.sensor(),
+                machine == null ? "" : machine.text(),
+                words.say("quantity." + sensor.quantity().word()));
+    }
+
+    private String correction(SensorCompared it) {
+        var add = it.add();
+        return add == null
+                ? words.say("compared", String.valueOf(it.showed()), String.valueOf(it.reference()))
+                : words.say("offBy", add.toString());
     }
 
     private static String sets(Transferred it) {

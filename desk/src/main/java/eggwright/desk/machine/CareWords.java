@@ -1,6 +1,7 @@
 package eggwright.desk.machine;
 
 import eggwright.climate.rollup.Gap;
+import eggwright.climate.sensor.Doubt;
 import eggwright.climate.sensor.Held;
 import eggwright.desk.machine.OneMachinePage.Table;
 import eggwright.desk.part.TableShown;
@@ -35,16 +36,29 @@ final class CareWords {
     String brief(List<Told> told) {
         return words.say(
                 "care",
-                told.stream().mapToInt(t -> t.held().size()).sum(),
+                told.stream().mapToInt(t -> doubted(t).size()).sum(),
                 told.stream().mapToInt(t -> t.silences().size()).sum(),
                 told.size());
+    }
+
+    /** Without what a person set aside: that is no doubt. */
+    private static List<Held> doubted(Told told) {
+        return told.held().stream().filter(h -> h.why() != Doubt.SET_ASIDE).toList();
+    }
+
+    private String aside(List<Told> told) {
+        var aside = told.stream()
+                .filter(t -> doubted(t).size() < t.held().size())
+                .map(t -> t.channel().sensor().text() + " (" + quantity(t) + ")")
+                .toList();
+        return aside.isEmpty() ? "" : words.say("sensors.aside", String.join(", ", aside));
     }
 
     private record HeldBy(Told by, Held held) {}
 
     private Table held(List<Told> told) {
         var all = told.stream()
-                .flatMap(t -> t.held().stream().map(h -> new HeldBy(t, h)))
+                .flatMap(t -> doubted(t).stream().map(h -> new HeldBy(t, h)))
                 .sorted(Comparator.<HeldBy, java.time.Instant>comparing(
                                 h -> h.held().at())
                         .reversed())
@@ -105,7 +119,7 @@ final class CareWords {
     private Table sensors(List<Told> told) {
         return new Table(
                 words.say("sensors.title"),
-                "",
+                aside(told),
                 new TableShown(
                         List.of(
                                 words.say("head.sensor"),

@@ -43,6 +43,7 @@ public final class MachinePages implements Pages {
         new RoomPages(book, rooms).addTo(routes);
         // Before the machines by name, of which none is found that is called like it.
         new WetBulbTables(book, rooms).addTo(routes);
+        new SensorPages(book, rooms).addTo(routes);
         routes.read(MachinePaths.ALL + "/{machine}", May.READ, this::one);
     }
 

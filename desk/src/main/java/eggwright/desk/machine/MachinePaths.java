@@ -12,6 +12,7 @@ public final class MachinePaths {
 
     static final String EGG_ROOM = "/air/egg-room";
     static final String BROODER = "/air/brooder";
+    static final String SENSORS = "/sensors";
 
     private MachinePaths() {}
 
@@ -26,6 +27,15 @@ public final class MachinePaths {
             case ReadingPlace.InMachine(var machine) -> of(machine);
             case ReadingPlace.EggRoom room -> EGG_ROOM;
             case ReadingPlace.Brooder brooder -> BROODER;
+        };
+    }
+
+    /** The page of the sensors of one place. */
+    public static String sensors(ReadingPlace place) {
+        return switch (place) {
+            case ReadingPlace.InMachine(var machine) -> of(machine) + SENSORS;
+            case ReadingPlace.EggRoom() -> "/egg-room" + SENSORS;
+            case ReadingPlace.Brooder() -> "/brooder" + SENSORS;
         };
     }
 

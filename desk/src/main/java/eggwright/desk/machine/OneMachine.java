@@ -2,6 +2,7 @@ package eggwright.desk.machine;
 
 import eggwright.book.name.MachineName;
 import eggwright.book.picture.Picture;
+import eggwright.climate.air.NotedCare;
 import eggwright.climate.excursion.Excursion;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.Night;
@@ -60,7 +61,7 @@ final class OneMachine {
                         .map(set -> sets.of(set, now.advice().sets()))
                         .toList(),
                 nights.stream().map(nightWords::of).toList(),
-                new ReadingsPart(rooms, zone, degrees, words)
+                new ReadingsPart(rooms, new NotedCare(picture), zone, degrees, words)
                         .of(
                                 new ReadingPlace.InMachine(machine),
                                 picture.machine(machine),
@@ -83,14 +84,15 @@ final class OneMachine {
     }
 
     private List<Link> links(MachineName machine) {
-        var table = new Link(MachinePaths.WET_BULB_TABLE, words.say("wall"));
-        if (!May.NOTE.lets(visit.visitor())) {
-            return List.of(table);
+        var links = new ArrayList<Link>();
+        if (May.NOTE.lets(visit.visitor())) {
+            links.add(new Link(
+                    "/notes/climate-noted?machine=" + MachinePaths.encoded(machine.text()), words.say("read")));
+            links.add(new Link("/notes/weighed", words.say("weigh")));
         }
-        return List.of(
-                new Link("/notes/climate-noted?machine=" + MachinePaths.encoded(machine.text()), words.say("read")),
-                new Link("/notes/weighed", words.say("weigh")),
-                table);
+        SensorPages.link(rooms, picture, machine, at, words).ifPresent(links::add);
+        links.add(new Link(MachinePaths.WET_BULB_TABLE, words.say("wall")));
+        return links;
     }
 
     /**

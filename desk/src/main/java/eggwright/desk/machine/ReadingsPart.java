@@ -1,6 +1,7 @@
 package eggwright.desk.machine;
 
 import eggwright.book.picture.MachinePicture;
+import eggwright.climate.air.SensorCare;
 import eggwright.climate.air.Surroundings;
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.ReadingPlace;
@@ -24,12 +25,14 @@ final class ReadingsPart {
     private static final String CHARTS = "#readings";
 
     private final Rooms rooms;
+    private final SensorCare care;
     private final ZoneId zone;
     private final Degrees degrees;
     private final Words words;
 
-    ReadingsPart(Rooms rooms, ZoneId zone, Degrees degrees, Words words) {
+    ReadingsPart(Rooms rooms, SensorCare care, ZoneId zone, Degrees degrees, Words words) {
         this.rooms = rooms;
+        this.care = care;
         this.zone = zone;
         this.degrees = degrees;
         this.words = words;
@@ -50,10 +53,10 @@ final class ReadingsPart {
         var first = first(sensors, machine);
         var window = asked.since(first);
         var told = sensors.stream()
-                .map(s -> Told.of(rooms.readings(), s.channel(), s.extent(), window, zone))
+                .map(s -> Told.of(rooms.readings(), care, s.channel(), s.extent(), window, zone))
                 .toList();
         var charts = new Charts(window, zone, degrees, words).of(told, machine, surroundings, aims);
-        var care = new CareWords(zone, words);
+        var careWords = new CareWords(zone, words);
         var path = MachinePaths.of(place);
         var days = Days.in(words.language());
         return new Readings(
@@ -67,8 +70,8 @@ final class ReadingsPart {
                         window.span().word(), window.from(), window.to(), window.now(), first.orElse(window.from())),
                 charts.isEmpty() ? words.say(first.isPresent() ? "readings.none" : never(place)) : "",
                 charts,
-                told.isEmpty() ? "" : care.brief(told),
-                care.of(told));
+                told.isEmpty() ? "" : careWords.brief(told),
+                careWords.of(told));
     }
 
     private static String never(ReadingPlace place) {

@@ -1,5 +1,6 @@
 package eggwright.desk.machine;
 
+import eggwright.climate.air.NotedCare;
 import eggwright.climate.excursion.Excursion;
 import eggwright.climate.machine.Alert;
 import eggwright.climate.reading.Channel;
@@ -66,13 +67,9 @@ final class RoomPages {
                 words.say(isEggRoom ? "room.eggRoom.title" : "room.brooder.title"),
                 headline(place, outside, figures.isEmpty(), degrees, words),
                 List.of(trade(place, degrees, words), words.say("room.habit")),
-                isEggRoom
-                        ? List.of(
-                                new Link("/egg-room", words.say("room.eggs")),
-                                new Link(MachinePaths.WET_BULB_TABLE, words.say("wall")))
-                        : List.of(),
+                links(place, words),
                 figures,
-                new ReadingsPart(rooms, book.zone(), degrees, words)
+                new ReadingsPart(rooms, new NotedCare(picture), book.zone(), degrees, words)
                         .of(
                                 place,
                                 Optional.empty(),
@@ -80,6 +77,16 @@ final class RoomPages {
                                 new Charts.Aims(Optional.empty(), List.of()),
                                 Window.of(visit.asked(), at)),
                 cautions(isEggRoom, visit, words));
+    }
+
+    private static List<Link> links(ReadingPlace place, Words words) {
+        var links = new ArrayList<Link>();
+        links.add(new Link(MachinePaths.sensors(place), words.say("room.sensors")));
+        if (place instanceof ReadingPlace.EggRoom) {
+            links.add(new Link("/egg-room", words.say("room.eggs")));
+            links.add(new Link(MachinePaths.WET_BULB_TABLE, words.say("wall")));
+        }
+        return links;
     }
 
     private static List<CautionShown> cautions(boolean isEggRoom, Visit visit, Words words) {
@@ -123,10 +130,9 @@ final class RoomPages {
         var figures = new ArrayList<Figure>();
         for (var channel : rooms.channels(place)) {
             last(channel, at).ifPresent(last -> {
-                var standard = channel.unit().standard(last.value());
                 figures.add(new Figure(
                         words.say("quantity." + channel.quantity().word()),
-                        say(channel.quantity(), standard, degrees),
+                        say(channel.quantity(), last.standard(), degrees),
                         words.say(
                                 "room.readAt",
                                 channel.sensor().text(),
@@ -136,14 +142,21 @@ final class RoomPages {
         return figures;
     }
 
-    private record Last(Instant at, double value) {}
+    /** @param standard in standard units, corrected */
+    private record Last(Instant at, double standard) {}
 
     private Optional<Last> last(Channel channel, Instant at) {
-        var read = rooms.readings().between(channel, at.minus(SENSOR_LOOKED_BACK), at);
+        var care = new NotedCare(book.picture());
+        var read = care.sifted(rooms.readings(), channel, at.minus(SENSOR_LOOKED_BACK), at)
+                .good();
         if (read.isEmpty() || read.at(read.count() - 1).isBefore(at.minus(NOW))) {
             return Optional.empty();
         }
-        return Optional.of(new Last(read.at(read.count() - 1), read.value(read.count() - 1)));
+        var when = read.at(read.count() - 1);
+        return Optional.of(new Last(
+                when,
+                channel.unit().standard(read.value(read.count() - 1))
+                        + care.corrections(channel).at(when)));
     }
 
     private static String say(Quantity quantity, double standard, Degrees degrees) {

@@ -4,8 +4,10 @@ import eggwright.book.name.MachineName;
 import eggwright.book.picture.Habits;
 import eggwright.book.picture.Picture;
 import eggwright.climate.air.AirTelling;
-import eggwright.climate.air.SensorCare;
+import eggwright.climate.air.NotedCare;
 import eggwright.climate.air.Surroundings;
+import eggwright.climate.care.PlaceSensors;
+import eggwright.climate.care.SensorNow;
 import eggwright.climate.machine.Alert;
 import eggwright.climate.machine.MachineNights;
 import eggwright.climate.machine.MachineNow;
@@ -57,25 +59,30 @@ final class Rooms {
     MachineNow now(Picture picture, MachineName machine, Instant at) {
         var profiles = FarmProfiles.of(picture.farm());
         return new MachineRoom(
-                        picture,
-                        new AirTelling(readings, SensorCare.NONE),
-                        surroundings(picture.farm().habits()),
-                        profiles::of,
-                        at)
+                        picture, telling(picture), surroundings(picture.farm().habits()), profiles::of, at)
                 .of(machine);
     }
 
     /** The bad nights of the last weeks. */
     List<Night> nights(Picture picture, MachineName machine, Instant at) {
         var profiles = FarmProfiles.of(picture.farm());
-        return new MachineNights(picture, new AirTelling(readings, SensorCare.NONE), profiles::of)
-                .of(machine, at.minus(NIGHTS), at);
+        return new MachineNights(picture, telling(picture), profiles::of).of(machine, at.minus(NIGHTS), at);
+    }
+
+    /** What the sensors tell, with what people said of them. */
+    AirTelling telling(Picture picture) {
+        return new AirTelling(readings, new NotedCare(picture));
+    }
+
+    /** The sensors of a place, and which to look at. */
+    List<SensorNow> sensors(Picture picture, ReadingPlace place, Instant from, Instant at) {
+        return new PlaceSensors(readings, picture, surroundings(picture.farm().habits())).of(place, from, at);
     }
 
     /** What is outside its band now. */
     List<Alert> outside(Picture picture, Instant at) {
         var profiles = FarmProfiles.of(picture.farm());
-        return new Watch(picture, new AirTelling(readings, SensorCare.NONE), profiles::of).at(at);
+        return new Watch(picture, telling(picture), profiles::of).at(at);
     }
 
     /** Of the altitude that the farm noted, or of sea level. */

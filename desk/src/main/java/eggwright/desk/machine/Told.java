@@ -9,8 +9,8 @@ import eggwright.climate.rollup.Gap;
 import eggwright.climate.rollup.Gaps;
 import eggwright.climate.rollup.Rollup;
 import eggwright.climate.rollup.Rollups;
+import eggwright.climate.sensor.Doubt;
 import eggwright.climate.sensor.Held;
-import eggwright.climate.sensor.Sifting;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -39,11 +39,10 @@ record Told(
         silences = List.copyOf(silences);
     }
 
-    static Told of(ReadingStore store, Channel channel, Extent extent, Window window, ZoneId zone) {
-        var sifted = Sifting.of(
-                channel, store.between(channel, window.from(), window.to()), SensorCare.NONE.released(channel));
+    static Told of(ReadingStore store, SensorCare care, Channel channel, Extent extent, Window window, ZoneId zone) {
+        var sifted = care.sifted(store, channel, window.from(), window.to());
         var good = sifted.good();
-        var corrections = SensorCare.NONE.corrections(channel);
+        var corrections = care.corrections(channel);
         var coarse = window.span() == Span.DAY ? Cut.HOUR : new Cut.Days(zone);
         var longest = Gaps.longestStep(good);
         var silences = new ArrayList<Gap>();
@@ -53,6 +52,7 @@ record Told(
             }
             silences.addAll(Gaps.of(good));
             silent(silences, good.at(good.count() - 1), window.to(), longest);
+            silences.removeIf(gap -> sifted.held().stream().anyMatch(h -> isAsideIn(h, gap)));
         }
         return new Told(
                 channel,
@@ -63,6 +63,13 @@ record Told(
                 Rollups.of(channel, good, corrections, coarse, null),
                 sifted.held(),
                 silences);
+    }
+
+    /** A sensor that is set aside is not silent. */
+    private static boolean isAsideIn(Held held, Gap gap) {
+        return held.why() == Doubt.SET_ASIDE
+                && !held.at().isBefore(gap.from())
+                && !held.at().isAfter(gap.to());
     }
 
     private static void silent(List<Gap> silences, Instant from, Instant to, Duration longest) {

@@ -13,6 +13,7 @@ final class EntryForms {
             HatchForms.ALL,
             PenForms.ALL,
             MachineForms.ALL,
+            SensorForms.ALL,
             ChickForms.ALL,
             FarmForms.ALL);
 

@@ -14,7 +14,6 @@ import eggwright.desk.form.Field;
 import eggwright.desk.form.Field.Need;
 import eggwright.trade.caution.Place;
 import eggwright.units.Humidity;
-import eggwright.units.Temperature;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -149,11 +148,14 @@ final class MachineForms {
                             checks.add(check);
                         }
                     }
+                    var dry = Thermometers.read(r, "dry");
+                    var wet = Thermometers.read(r, "wet");
+                    Thermometers.wetBelowDry(r, dry, wet);
                     return new ClimateNoted(
                             r.name("machine", MachineName::new),
                             r.nameOrNone("section", SectionName::new),
-                            r.measureOrNone("dry", Temperature::parse),
-                            r.measureOrNone("wet", Temperature::parse),
+                            dry,
+                            wet,
                             r.measureOrNone("humidity_pct", Humidity::parse),
                             checks,
                             r.text("note"));

@@ -6,6 +6,10 @@ import eggwright.book.entry.EggsSet;
 import eggwright.book.entry.Looked;
 import eggwright.book.entry.Payload;
 import eggwright.book.entry.Pull;
+import eggwright.book.entry.ReadingsReleased;
+import eggwright.book.entry.SensorAt;
+import eggwright.book.entry.SensorCompared;
+import eggwright.book.entry.SensorTrustChanged;
 import eggwright.book.entry.TakenOff;
 import eggwright.book.entry.Transferred;
 import eggwright.book.fold.Effective;
@@ -47,8 +51,26 @@ final class NextSteps {
             next.add(new Next("/notes/" + payload.kindWord(), words.say("next.another")));
         }
         set.ifPresent(s -> next.add(new Next("/sets/" + encoded(s.text()), words.say("next.set", s.text()))));
+        sensor(payload).ifPresent(s -> next.add(new Next(sensorsOf(s), words.say("next.sensors"))));
         next.add(new Next("/", words.say("next.today")));
         return next;
+    }
+
+    private static Optional<SensorAt> sensor(Payload payload) {
+        return payload instanceof SensorCompared it
+                ? Optional.of(it.sensor())
+                : payload instanceof SensorTrustChanged it
+                        ? Optional.of(it.sensor())
+                        : payload instanceof ReadingsReleased it ? Optional.of(it.sensor()) : Optional.empty();
+    }
+
+    private static String sensorsOf(SensorAt sensor) {
+        var machine = sensor.machine();
+        return switch (sensor.place()) {
+            case IN_MACHINE -> "/machines/" + encoded(machine == null ? "" : machine.text()) + "/sensors";
+            case EGG_ROOM -> "/egg-room/sensors";
+            case BROODER -> "/brooder/sensors";
+        };
     }
 
     private static Next candle(SetName set, TrayName tray, Words words) {

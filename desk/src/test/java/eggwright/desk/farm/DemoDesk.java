@@ -79,6 +79,16 @@ public final class DemoDesk {
                         fahrenheit);
                 load.add(new Channel(place, SensorName.ONLY, Quantity.HUMIDITY, ReadingUnit.PERCENT), at, humidity);
             });
+            DemoSeason.eggRoom(
+                    NOON,
+                    (sensor, at, fahrenheit) -> load.add(
+                            new Channel(
+                                    new ReadingPlace.EggRoom(),
+                                    new SensorName(sensor),
+                                    Quantity.AIR_TEMPERATURE,
+                                    ReadingUnit.FAHRENHEIT),
+                            at,
+                            fahrenheit));
             load.keep();
         }
         return readings;

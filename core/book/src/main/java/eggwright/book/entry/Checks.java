@@ -1,7 +1,9 @@
 package eggwright.book.entry;
 
+import eggwright.units.Amount;
 import eggwright.units.OutOfRange;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 
 /** Range checks that payloads share. A message names the field, the value and what would be right. */
@@ -51,6 +53,11 @@ final class Checks {
         }
     }
 
+    /** Refuses a moment that no book holds. */
+    static void year(String what, @Nullable OffsetDateTime at) {
+        year(what, at == null ? null : at.toLocalDate());
+    }
+
     static void inOrder(String what, @Nullable LocalDate from, @Nullable LocalDate to) {
         year(what, from);
         year(what, to);
@@ -60,6 +67,16 @@ final class Checks {
                     what + " runs from " + from + " back to " + to + "; the first day comes first.",
                     from,
                     to);
+        }
+    }
+
+    /** Refuses an amount in a unit that the sensor does not measure in. */
+    static void unit(SensorAt sensor, @Nullable Amount amount) {
+        if (amount != null && !sensor.quantity().isMeasuredIn(amount.unit())) {
+            throw new OutOfRange(
+                    EntryReason.AMOUNT_OF_OTHER_QUANTITY,
+                    amount + " is not a unit in which " + sensor.quantity().word() + " is measured.",
+                    amount.toString());
         }
     }
 

@@ -39,7 +39,17 @@ public enum EntryReason implements Reason {
     /** (the set). */
     SECOND_LOOK_WITHOUT_TRAY,
     /** (the tray, its set). */
-    MOVED_INTO_ITSELF;
+    MOVED_INTO_ITSELF,
+    SENSOR_WITHOUT_MACHINE,
+    /** (the machine). */
+    MACHINE_OF_OTHER_PLACE,
+    /** (the amount). */
+    AMOUNT_OF_OTHER_QUANTITY,
+    COMPARED_WITH_NOTHING,
+    /** (the correction, the most; both with their unit). */
+    CORRECTION_TOO_LARGE,
+    /** (the first moment, the last). */
+    MOMENTS_BACKWARDS;
 
     @Override
     public String word() {

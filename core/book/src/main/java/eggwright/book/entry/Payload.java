@@ -22,6 +22,9 @@ public sealed interface Payload
                 LoadPlaced,
                 Weighed,
                 ClimateNoted,
+                SensorCompared,
+                SensorTrustChanged,
+                ReadingsReleased,
                 Transferred,
                 TakenOff,
                 BrokenOut,
@@ -61,6 +64,9 @@ public sealed interface Payload
             case LoadPlaced it -> "load-placed";
             case Weighed it -> "weighed";
             case ClimateNoted it -> "climate-noted";
+            case SensorCompared it -> "sensor-compared";
+            case SensorTrustChanged it -> "sensor-trust-changed";
+            case ReadingsReleased it -> "readings-released";
             case Transferred it -> "transferred";
             case TakenOff it -> "taken-off";
             case BrokenOut it -> "broken-out";

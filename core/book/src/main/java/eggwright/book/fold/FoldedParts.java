@@ -1,5 +1,6 @@
 package eggwright.book.fold;
 
+import eggwright.book.entry.SensorAt;
 import eggwright.book.name.BasketName;
 import eggwright.book.name.MachineName;
 import eggwright.book.name.OrderNumber;
@@ -12,6 +13,7 @@ import eggwright.book.picture.MachinePicture;
 import eggwright.book.picture.OrderPicture;
 import eggwright.book.picture.PenPicture;
 import eggwright.book.picture.Picture;
+import eggwright.book.picture.SensorPicture;
 import eggwright.book.picture.SetPicture;
 import eggwright.book.picture.ShelfKey;
 import eggwright.book.picture.ShelfPicture;
@@ -28,6 +30,7 @@ final class FoldedParts {
     private final Parts<MachineName, MachinePicture> machines = new Parts<>(MachineFold::new);
     private final Parts<OrderNumber, OrderPicture> orders = new Parts<>(OrderFold::new);
     private final Parts<BasketName, BasketName> unknownBaskets = new Parts<>(UnknownBasketFold::new);
+    private final Parts<SensorAt, SensorPicture> sensors = new Parts<>(SensorFold::new);
     private final Parts<String, FarmPicture> farm = new Parts<>(farm -> new FarmFold());
 
     void refold(Part part, Run run) {
@@ -38,6 +41,7 @@ final class FoldedParts {
             case Part.Machine it -> machines.refold(it.machine(), run);
             case Part.Order it -> orders.refold(it.order(), run);
             case Part.UnknownBasket it -> unknownBaskets.refold(it.basket(), run);
+            case Part.Sensor it -> sensors.refold(it.sensor(), run);
             case Part.Set it -> {
                 // Sets are folded in groups, by the ledger.
             }
@@ -65,6 +69,7 @@ final class FoldedParts {
                 pens.pictures(),
                 shelves.pictures(),
                 machines.pictures(),
+                sensors.pictures(),
                 sets,
                 accounts,
                 orders.pictures(),

@@ -1,5 +1,6 @@
 package eggwright.book.fold;
 
+import eggwright.book.entry.SensorAt;
 import eggwright.book.name.BasketName;
 import eggwright.book.name.MachineName;
 import eggwright.book.name.OrderNumber;
@@ -24,6 +25,9 @@ sealed interface Part {
 
     /** Counts of a basket into which nothing was transferred in the days before. */
     record UnknownBasket(BasketName basket) implements Part {}
+
+    /** What was said of one sensor. */
+    record Sensor(SensorAt sensor) implements Part {}
 
     Part FARM = new Farm();
 }

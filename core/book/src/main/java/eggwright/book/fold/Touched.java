@@ -32,6 +32,9 @@ final class Touched {
             case MachineCleaned it -> machine(it.machine());
             case MachineUseChanged it -> machine(it.machine());
             case ClimateNoted it -> machine(it.machine());
+            case SensorCompared it -> parts.add(new Part.Sensor(it.sensor()));
+            case SensorTrustChanged it -> parts.add(new Part.Sensor(it.sensor()));
+            case ReadingsReleased it -> parts.add(new Part.Sensor(it.sensor()));
             case EggsGathered it -> shelf(it.pen(), it.species());
             case EggsReceived it -> shelf(it.keptAs(), it.species());
             case EggsSold it -> shelf(it.pen(), it.species());

@@ -1,5 +1,6 @@
 package eggwright.book.picture;
 
+import eggwright.book.entry.SensorAt;
 import eggwright.book.name.MachineName;
 import eggwright.book.name.OrderNumber;
 import eggwright.book.name.PenName;
@@ -11,6 +12,7 @@ import java.util.SortedMap;
 /**
  * What the entries of one farm add up to.
  *
+ * @param sensors those that somebody said something of
  * @param accounts one for each set, or for each group of sets whose eggs were pooled, in order of their first set
  * @param discrepancies what does not add up
  * @param entryCount entries folded
@@ -20,6 +22,7 @@ public record Picture(
         SortedMap<PenName, PenPicture> pens,
         SortedMap<ShelfKey, ShelfPicture> eggRoom,
         SortedMap<MachineName, MachinePicture> machines,
+        SortedMap<SensorAt, SensorPicture> sensors,
         SortedMap<SetName, SetPicture> sets,
         List<EggAccount> accounts,
         SortedMap<OrderNumber, OrderPicture> orders,
@@ -35,5 +38,10 @@ public record Picture(
 
     public Optional<MachinePicture> machine(MachineName name) {
         return Optional.ofNullable(machines.get(name));
+    }
+
+    /** What was said of a sensor; empty where nothing was. */
+    public Optional<SensorPicture> sensor(SensorAt sensor) {
+        return Optional.ofNullable(sensors.get(sensor));
     }
 }

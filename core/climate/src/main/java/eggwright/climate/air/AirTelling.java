@@ -8,7 +8,6 @@ import eggwright.climate.reading.ReadingStore;
 import eggwright.climate.rollup.Cut;
 import eggwright.climate.rollup.Rollup;
 import eggwright.climate.rollup.Rollups;
-import eggwright.climate.sensor.Sifting;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,11 +72,12 @@ public final class AirTelling {
     }
 
     private List<Rollup> rollups(Channel channel, Instant from, Instant to, Cut cut) {
-        var sifted = Sifting.of(channel, readings.between(channel, from, to), care.released(channel));
+        var sifted = care.sifted(readings, channel, from, to);
         return Rollups.of(channel, sifted.good(), care.corrections(channel), cut, null);
     }
 
-    private static List<HandRead> notes(MachinePicture machine) {
+    /** What was read by hand at a machine, in time order. */
+    public static List<HandRead> notes(MachinePicture machine) {
         return machine.climate().stream()
                 .map(read -> new HandRead(
                         read.at().toInstant(),

@@ -3,6 +3,7 @@ package eggwright.climate.sensor;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** The calibrations of one channel. Before the first nothing is added. */
 public record Corrections(List<Calibration> inOrder) {
@@ -11,6 +12,11 @@ public record Corrections(List<Calibration> inOrder) {
     public Corrections {
         inOrder =
                 inOrder.stream().sorted(Comparator.comparing(Calibration::from)).toList();
+    }
+
+    /** The one that holds at an instant; empty before the first. */
+    public Optional<Calibration> holding(Instant instant) {
+        return inOrder.stream().filter(c -> !c.from().isAfter(instant)).reduce((before, after) -> after);
     }
 
     /** What is added at an instant, in standard units. */

@@ -7,5 +7,7 @@ public enum Doubt {
     /** Far from the reading before it, in a time too short for a machine to change so much. */
     JUMP,
     /** The channel has another reading of the same instant. */
-    SAME_INSTANT
+    SAME_INSTANT,
+    /** A person set the sensor aside. Only taking the sensor back lets it in. */
+    SET_ASIDE
 }

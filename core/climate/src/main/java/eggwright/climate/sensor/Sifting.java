@@ -13,12 +13,14 @@ import java.util.List;
  *
  * <p>Of two readings of one instant the nearer to the reading before stays. A jump is held back until
  * {@link Sound#BELIEVED_AFTER} readings in a row agree on the new place; then that place is believed, and what was held
- * stays held. After a gap longer than {@link Sound#JUMP_MILLIS} anything possible is taken.
+ * stays held. After a gap longer than {@link Sound#JUMP_MILLIS} anything possible is taken. While a sensor is set aside all it
+ * reads is held, and nothing is held against it.
  */
 public final class Sifting {
     private final Channel channel;
     private final Sound sound;
     private final List<Released> released;
+    private final List<Aside> aside;
     private final ReadingsGathered good = new ReadingsGathered();
     private final List<Held> held = new ArrayList<>();
     private boolean hasLast;
@@ -27,17 +29,23 @@ public final class Sifting {
     private int agreeing;
     private double agreedValue;
 
-    private Sifting(Channel channel, List<Released> released) {
+    private Sifting(Channel channel, List<Released> released, List<Aside> aside) {
         this.channel = channel;
         this.sound = Sound.of(channel.quantity());
         this.released = released;
+        this.aside = aside;
     }
 
+    /** Of a sensor that was never set aside. */
     public static Sifted of(Channel channel, Readings readings, List<Released> released) {
-        if (isSound(channel, readings)) {
+        return of(channel, readings, released, List.of());
+    }
+
+    public static Sifted of(Channel channel, Readings readings, List<Released> released, List<Aside> aside) {
+        if (aside.isEmpty() && isSound(channel, readings)) {
             return new Sifted(readings, List.of());
         }
-        var sifting = new Sifting(channel, released);
+        var sifting = new Sifting(channel, released, aside);
         for (int i = 0; i < readings.count(); ) {
             i = sifting.instant(readings, i);
         }
@@ -68,6 +76,12 @@ public final class Sifting {
         int to = from + 1;
         while (to < readings.count() && readings.millis(to) == readings.millis(from)) {
             to++;
+        }
+        if (isAside(readings.millis(from))) {
+            for (int i = from; i < to; i++) {
+                held.add(new Held(readings.at(i), readings.value(i), Doubt.SET_ASIDE));
+            }
+            return to;
         }
         int nearest = from;
         for (int i = from + 1; i < to; i++) {
@@ -120,6 +134,15 @@ public final class Sifting {
         } else {
             held.add(new Held(Instant.ofEpochMilli(millis), value, why));
         }
+    }
+
+    private boolean isAside(long millis) {
+        for (var one : aside) {
+            if (one.covers(millis)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private double away(double value) {

@@ -1,0 +1,8 @@
+package eggwright.book.entry;
+
+/** Where a sensor hangs. */
+public enum SensorPlace {
+    IN_MACHINE,
+    EGG_ROOM,
+    BROODER
+}
