@@ -83,7 +83,7 @@ final class Field {
                         .toList();
                 found.add(new Cell(
                         species,
-                        beforehand.get(species).likeness(),
+                        beforehand.get(species),
                         shares.stream().mapToInt(s -> places.get(s.getKey())).toArray(),
                         shares.stream().mapToDouble(Map.Entry::getValue).toArray(),
                         counts.getValue()));

@@ -51,6 +51,13 @@ public final class Grid {
         return table[below] + (place - below) * (table[below + 1] - table[below]);
     }
 
+    /** What a table by grid point says of an offset between points; beyond an end it goes on as straight as there. */
+    static double along(double[] table, double offset) {
+        double place = (offset - LOWEST) / STEP;
+        int below = Math.clamp((int) place, 0, POINTS - 2);
+        return table[below] + (place - below) * (table[below + 1] - table[below]);
+    }
+
     static double normalise(double[] density) {
         double total = 0;
         for (double d : density) {

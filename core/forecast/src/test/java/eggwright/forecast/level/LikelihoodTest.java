@@ -24,7 +24,8 @@ class LikelihoodTest {
 
     @Test
     void counts_areLikeliest_whereTheirShareIs() {
-        var logs = Likelihood.logs(List.of(new Observed.Count(54, 44, 1, 1.2, Map.of())), TRAY)[0];
+        var logs =
+                new Likelihood(LuckScale.even(), List.of(new Observed.Count(54, 44, 1, 1.2, Map.of())), TRAY).logs()[0];
         int best = 0;
         for (int i = 0; i < Grid.POINTS; i++) {
             best = logs[i] > logs[best] ? i : best;
