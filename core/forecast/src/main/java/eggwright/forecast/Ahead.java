@@ -1,6 +1,6 @@
 package eggwright.forecast;
 
-import eggwright.forecast.level.Counts;
+import eggwright.forecast.chance.Counts;
 import eggwright.forecast.level.StageDraws;
 import java.util.List;
 import java.util.random.RandomGenerator;

@@ -1,12 +1,12 @@
 package eggwright.forecast;
 
 import eggwright.book.name.PenName;
+import eggwright.forecast.chance.Grid;
+import eggwright.forecast.chance.LuckScale;
 import eggwright.forecast.history.FirstCurve;
 import eggwright.forecast.history.Passage;
 import eggwright.forecast.history.StageKind;
 import eggwright.forecast.level.Beforehand;
-import eggwright.forecast.level.Grid;
-import eggwright.forecast.level.LuckScale;
 import eggwright.forecast.level.Observed;
 import eggwright.forecast.level.Pen;
 import eggwright.forecast.level.StageDraws;

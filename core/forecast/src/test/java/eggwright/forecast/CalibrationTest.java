@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.name.SetName;
+import eggwright.forecast.chance.Counts;
 import eggwright.forecast.history.Came;
 import eggwright.forecast.history.FirstCurve;
 import eggwright.forecast.history.Passage;
 import eggwright.forecast.history.StageKind;
-import eggwright.forecast.level.Counts;
 import eggwright.trade.SeasonSlopes;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;

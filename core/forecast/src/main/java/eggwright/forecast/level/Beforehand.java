@@ -1,11 +1,13 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.LuckScale;
+
 /**
  * What is believed of one stage of one species before the farm has counted anything. Levels and slopes come from what was
  * published; for the four kinds of scatter nothing was, and their distributions are ours, stated here for each single loss.
  *
  * @param scale on which luck moves all farms alike; all that follows counts on it
- * @param level where published farms would stand in the middle of the season, as {@link Grid#density} gives it
+ * @param level where published farms would stand in the middle of the season, as {@link eggwright.forecast.chance.Grid#density} gives it
  * @param slopeSpread how far farms' change through the season lies from the published one, for a stage that moves as its one loss
  *     does, a week
  * @param pulls how far the stage moves where one of the losses moves by a logit, by loss; the same losses in the same order

@@ -1,5 +1,6 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.Grid;
 import java.util.List;
 
 /**

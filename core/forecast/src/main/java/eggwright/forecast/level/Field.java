@@ -1,5 +1,7 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.Belief;
+import eggwright.forecast.chance.Cholesky;
 import eggwright.trade.Species;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

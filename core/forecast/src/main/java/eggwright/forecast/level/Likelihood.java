@@ -1,5 +1,8 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.Counts;
+import eggwright.forecast.chance.Grid;
+import eggwright.forecast.chance.LuckScale;
 import java.util.List;
 import org.hipparchus.special.Gamma;
 
@@ -30,7 +33,7 @@ final class Likelihood {
         var shares = new double[Grid.POINTS];
         for (int c = 0; c < expected.length; c++) {
             for (int i = 0; i < Grid.POINTS; i++) {
-                shares[i] = share(scale.logit(expected[c] + Grid.at(i)));
+                shares[i] = Counts.share(scale.logit(expected[c] + Grid.at(i)));
             }
             for (int t = 0; t < trays.length; t++) {
                 add(logs[t], counts.get(c), trays[t], shares);
@@ -40,7 +43,7 @@ final class Likelihood {
     }
 
     private static void add(double[] logs, Observed.Count count, double tray, double[] shares) {
-        double rho = together(tray, count.of(), count.trays());
+        double rho = Counts.together(tray, count.of(), count.trays());
         int x = count.through();
         int n = count.of();
         boolean scatters = rho >= 1e-6;
@@ -59,9 +62,9 @@ final class Likelihood {
         double sum = 0;
         for (int c = 0; c < expected.length; c++) {
             var count = counts.get(c);
-            double rho = together(trays[tray], count.of(), count.trays());
+            double rho = Counts.together(trays[tray], count.of(), count.trays());
             double at = expected[c] + offset;
-            double p = share(scale.logit(at));
+            double p = Counts.share(scale.logit(at));
             double steep = (scale.logit(at + Grid.STEP / 2) - scale.logit(at - Grid.STEP / 2)) / Grid.STEP;
             sum += steep * steep * count.of() * p * (1 - p) / (1 + (count.of() - 1) * rho);
         }
@@ -86,17 +89,5 @@ final class Likelihood {
             }
         }
         return log + Math.log(product);
-    }
-
-    /**
-     * The rho of several trays counted together, of equal size: their sum has the variance of a beta-binomial with this
-     * rho. From n p q (1 + (n/T - 1) rho) = n p q (1 + (n - 1) rho').
-     */
-    static double together(double rho, int eggs, int trays) {
-        return trays <= 1 || eggs <= 1 ? rho : rho * Math.max(0, (double) eggs / trays - 1) / (eggs - 1);
-    }
-
-    static double share(double logit) {
-        return Math.min(1 - 1e-9, Math.max(1e-9, 1 / (1 + Math.exp(-logit))));
     }
 }

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.name.PenName;
+import eggwright.forecast.chance.Grid;
+import eggwright.forecast.chance.Kernel;
+import eggwright.forecast.chance.LuckScale;
 import eggwright.forecast.history.FirstCurve;
 import eggwright.forecast.history.StageKind;
 import eggwright.trade.Species;

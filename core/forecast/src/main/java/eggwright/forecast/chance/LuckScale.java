@@ -1,4 +1,4 @@
-package eggwright.forecast.level;
+package eggwright.forecast.chance;
 
 import java.util.Arrays;
 
