@@ -3,9 +3,9 @@ package eggwright.forecast.chance;
 import java.util.Arrays;
 
 /**
- * The scale on which the same luck moves every farm equally far. In logits it does not: a farm that loses many eggs by the losses
- * that scatter is moved farther by them than one that loses few, and nearly all of those by losses that do not. How far farms
- * are moved is read off farms drawn as published ones differ; the scale is worked out from their mean at each share.
+ * The scale on which the same luck moves every farm equally far. In logits it does not: a farm that loses many eggs, most of them
+ * by the losses that scatter, is moved farther than one that loses few, most of them by losses that are even. How far farms are
+ * moved is read off farms drawn as published ones differ; the scale is worked out from their mean at each share.
  */
 public final class LuckScale {
     /** Farms that lie so near each other, in logits, are taken together. */

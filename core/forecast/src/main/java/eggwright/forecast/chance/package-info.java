@@ -1,4 +1,4 @@
-/** Distributions that know nothing of farms: normals of several quantities, a grid, a scale, whole counts, and draws drawn again. */
+/** What a forecast is worked out with: normals of several quantities, a grid, the scale of luck, whole counts, draws drawn again. */
 @NullMarked
 package eggwright.forecast.chance;
 
