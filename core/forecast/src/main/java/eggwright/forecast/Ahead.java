@@ -1,6 +1,6 @@
 package eggwright.forecast;
 
-import eggwright.forecast.level.Counts;
+import eggwright.forecast.chance.Counts;
 import eggwright.forecast.level.StageDraws;
 import java.util.List;
 import java.util.random.RandomGenerator;
@@ -15,18 +15,15 @@ record Ahead(List<Group> groups) {
         groups = List.copyOf(groups);
     }
 
-    /** @param trays over which the eggs are spread */
-    record Group(int eggs, int trays, List<Step> steps) {
+    /**
+     * @param trays over which the eggs are spread
+     * @param steps how they may do at each stage that is before them
+     */
+    record Group(int eggs, int trays, List<StageDraws.Eggs> steps) {
         Group {
             steps = List.copyOf(steps);
         }
     }
-
-    /**
-     * @param logit the share expected to come through where the farm does as published ones
-     * @param may how these eggs may do on this farm
-     */
-    record Step(double logit, StageDraws.Eggs may) {}
 
     /**
      * Saleable chicks in one future.
@@ -39,8 +36,7 @@ record Ahead(List<Group> groups) {
         for (var group : groups) {
             int eggs = (int) Math.round(group.eggs * grown);
             for (var step : group.steps) {
-                double logit = step.logit + step.may.offset(future);
-                eggs = Counts.through(eggs, logit, step.may.trayRho(future), group.trays, random);
+                eggs = Counts.through(eggs, step.logit(future), step.trayRho(future), group.trays, random);
             }
             sum += eggs;
         }

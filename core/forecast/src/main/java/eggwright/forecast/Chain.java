@@ -1,17 +1,19 @@
 package eggwright.forecast;
 
 import eggwright.book.name.PenName;
+import eggwright.forecast.chance.Grid;
+import eggwright.forecast.chance.LuckScale;
 import eggwright.forecast.history.FirstCurve;
 import eggwright.forecast.history.Passage;
 import eggwright.forecast.history.StageKind;
 import eggwright.forecast.level.Beforehand;
-import eggwright.forecast.level.Grid;
 import eggwright.forecast.level.Observed;
 import eggwright.forecast.level.Pen;
 import eggwright.forecast.level.StageDraws;
 import eggwright.trade.SeasonSlopes;
 import eggwright.trade.Species;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -23,6 +25,9 @@ import java.util.stream.Stream;
 final class Chain {
     /** Farms drawn to see what the published spread makes of a stage; from a fixed seed. */
     private static final int FARMS = 2000;
+
+    /** So many of them say how far luck moves a farm. */
+    private static final int MOVED_FARMS = 200;
 
     private static final long FARMS_SEED = 0x4661726dL;
     /** The bell that each of those farms stands for, in logits. */
@@ -114,14 +119,35 @@ final class Chain {
     Beforehand beforehand(StageKind kind) {
         int from = habit.from(kind);
         int to = habit.to(kind);
-        double expected = curve.logit(kind, from, to);
-        var level = Grid.density(
-                farms.stream()
-                        .mapToDouble(farm -> farm.logit(kind, from, to) - expected)
-                        .toArray(),
-                FARMS_BELL);
+        var logits =
+                farms.stream().mapToDouble(farm -> farm.logit(kind, from, to)).toArray();
+        var scale = scale(kind, from, to, logits);
+        var level = Grid.density(Arrays.stream(logits).map(scale::place).toArray(), FARMS_BELL);
         return new Beforehand(
-                level, SeasonSlopes.PUBLISHED.spread(), curve.pulls(kind, from, to), curve.likeness(kind, from, to));
+                scale,
+                level,
+                SeasonSlopes.PUBLISHED.spread(),
+                curve.pulls(kind, from, to),
+                curve.likeness(kind, from, to));
+    }
+
+    /** How far luck moves farms that lie elsewhere than the published ones. */
+    private LuckScale scale(StageKind kind, int from, int to, double[] logits) {
+        double published = length(curve.pulls(kind, from, to));
+        if (published == 0) {
+            return LuckScale.even();
+        }
+        return LuckScale.of(
+                curve.logit(kind, from, to),
+                Arrays.copyOf(logits, MOVED_FARMS),
+                farms.stream()
+                        .limit(MOVED_FARMS)
+                        .mapToDouble(farm -> length(farm.pulls(kind, from, to)) / published)
+                        .toArray());
+    }
+
+    private static double length(double[] pulls) {
+        return Math.sqrt(Arrays.stream(pulls).map(pull -> pull * pull).sum());
     }
 
     /**
@@ -133,15 +159,14 @@ final class Chain {
     Ahead ahead(Passage passage, int set, Map<StageKind, StageDraws> levels) {
         var groups = new ArrayList<Ahead.Group>();
         for (var waiting : passage.waiting(species)) {
-            var steps = new ArrayList<Ahead.Step>();
+            var steps = new ArrayList<StageDraws.Eggs>();
             for (var stretch : stretches(waiting.lookedOn())) {
                 var draws = levels.get(stretch.kind);
                 if (draws == null) {
                     throw new IllegalStateException("Stage " + stretch.kind + " was not drawn");
                 }
-                steps.add(new Ahead.Step(
-                        curve(passage).logit(stretch.kind, stretch.fromDay, stretch.toDay),
-                        draws.eggs(set, species, pens(waiting.pens()))));
+                double expected = curve(passage).logit(stretch.kind, stretch.fromDay, stretch.toDay);
+                steps.add(draws.eggs(set, species, expected, pens(waiting.pens())));
             }
             groups.add(new Ahead.Group(waiting.eggs(), waiting.trays(), steps));
         }

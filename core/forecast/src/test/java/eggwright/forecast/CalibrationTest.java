@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.name.SetName;
+import eggwright.forecast.chance.Counts;
 import eggwright.forecast.history.Came;
 import eggwright.forecast.history.FirstCurve;
 import eggwright.forecast.history.Passage;
 import eggwright.forecast.history.StageKind;
-import eggwright.forecast.level.Counts;
 import eggwright.trade.SeasonSlopes;
 import eggwright.trade.Species;
 import eggwright.trade.SpeciesProfile;
@@ -108,11 +108,12 @@ class CalibrationTest {
             int trays) {
         static World drawn(SplittableRandom random) {
             var published = FirstCurve.of(PHEASANT);
-            double look = norm(published.pulls(StageKind.SET_TO_FIRST_LOOK, 0, 8));
-            double chick = norm(published.pulls(StageKind.LAST_LOOK_TO_CHICK, 8, 0));
+            var farm = published.elsewhere(random);
+            double look = norm(farm.pulls(StageKind.SET_TO_FIRST_LOOK, 0, 8));
+            double chick = norm(farm.pulls(StageKind.LAST_LOOK_TO_CHICK, 8, 0));
             return new World(
                     random,
-                    published.elsewhere(random),
+                    farm,
                     walk(random, slope(published, StageKind.SET_TO_FIRST_LOOK, 0, 8), look),
                     walk(random, slope(published, StageKind.LAST_LOOK_TO_CHICK, 8, 0), chick),
                     look * Math.abs(0.25 * random.nextGaussian()),

@@ -77,7 +77,7 @@ public final class FirstCurve {
         }
 
         private static double moved(double share, double logits) {
-            return share <= 0 || share >= 1 ? share : 1 / (1 + (1 - share) / share * Math.exp(-logits));
+            return logits == 0 || share <= 0 || share >= 1 ? share : 1 / (1 + (1 - share) / share * Math.exp(-logits));
         }
     }
 

@@ -1,17 +1,20 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.LuckScale;
+
 /**
  * What is believed of one stage of one species before the farm has counted anything. Levels and slopes come from what was
  * published; for the four kinds of scatter nothing was, and their distributions are ours, stated here for each single loss.
  *
- * @param level where published farms would stand in the middle of the season, as {@link Grid#density} gives it
+ * @param scale on which luck moves all farms alike; all that follows counts on it
+ * @param level where published farms would stand in the middle of the season, as {@link eggwright.forecast.chance.Grid#density} gives it
  * @param slopeSpread how far farms' change through the season lies from the published one, for a stage that moves as its one loss
- *     does, in logits a week
+ *     does, a week
  * @param pulls how far the stage moves where one of the losses moves by a logit, by loss; the same losses in the same order
  *     for all species
  * @param likeness of the eggs of a tray at this stage where they are wholly alike in each loss, 0 to 1
  */
-public record Beforehand(double[] level, double slopeSpread, double[] pulls, double likeness) {
+public record Beforehand(LuckScale scale, double[] level, double slopeSpread, double[] pulls, double likeness) {
     /** How fast a loss wanders on one farm: half-normal, logits a week. */
     static final double DRIFT = 0.1;
     /** How far a loss of whole sets lies from its level: half-normal, logits. */

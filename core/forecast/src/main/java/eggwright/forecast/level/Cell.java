@@ -1,5 +1,6 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.Grid;
 import java.util.List;
 
 /**
@@ -20,22 +21,22 @@ final class Cell {
     final int[] pens;
 
     final double[] shares;
-    private final List<Observed.Count> counts;
-    /** By guess. */
-    private final double[] trays;
+    private final Likelihood likelihood;
 
     private final double[][] logs;
 
-    /** @param likeness of the eggs of a tray where they are wholly alike in each loss */
-    Cell(int species, double likeness, int[] pens, double[] shares, List<Observed.Count> counts) {
+    /** @param beforehand of its species */
+    Cell(int species, Beforehand beforehand, int[] pens, double[] shares, List<Observed.Count> counts) {
         this.species = species;
-        this.trays = Scatter.trays().stream()
-                .mapToDouble(guess -> likeness * guess.value())
-                .toArray();
         this.pens = pens;
         this.shares = shares;
-        this.counts = List.copyOf(counts);
-        this.logs = Likelihood.logs(counts, trays);
+        this.likelihood = new Likelihood(
+                beforehand.scale(),
+                counts,
+                Scatter.trays().stream()
+                        .mapToDouble(guess -> beforehand.likeness() * guess.value())
+                        .toArray());
+        this.logs = likelihood.logs();
     }
 
     /** What its pens add, in logits. */
@@ -65,10 +66,7 @@ final class Cell {
         double up = Grid.between(logs[tray], at + bell);
         double down = Grid.between(logs[tray], at - bell);
         double slope = (up - down) / (2 * bell);
-        double expected = 0;
-        for (var count : counts) {
-            expected += Likelihood.information(count, trays[tray], at);
-        }
+        double expected = likelihood.information(tray, at);
         double bend = Math.clamp(
                 (2 * here - up - down) / (bell * bell), (how == Bend.CAREFUL ? 1 : LEAST) * expected, MOST * expected);
         double pull = slope + bend * at;

@@ -1,5 +1,7 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.Belief;
+import eggwright.forecast.chance.Cholesky;
 import eggwright.trade.Species;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -83,7 +85,7 @@ final class Field {
                         .toList();
                 found.add(new Cell(
                         species,
-                        beforehand.get(species).likeness(),
+                        beforehand.get(species),
                         shares.stream().mapToInt(s -> places.get(s.getKey())).toArray(),
                         shares.stream().mapToDouble(Map.Entry::getValue).toArray(),
                         counts.getValue()));

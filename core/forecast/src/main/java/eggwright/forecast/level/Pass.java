@@ -1,5 +1,7 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.Belief;
+import eggwright.forecast.chance.Cholesky;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,5 +1,7 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.Grid;
+
 /**
  * The level of one species at one stage, as published farms have it: a normal, and what they say beyond it.
  *

@@ -1,5 +1,6 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.Belief;
 import java.util.List;
 import java.util.stream.IntStream;
 

@@ -26,24 +26,27 @@ public final class StageDraws {
      * Some eggs of a set.
      *
      * @param set its place in the order of time
+     * @param expectedLogit share expected to come through where the farm does as published ones
      * @param shares of the eggs from each pen; pens that the farm does not have add nothing
      */
-    public Eggs eggs(int set, Species species, Map<Pen, Double> shares) {
-        return new Eggs(set - first, field.kinds.indexOf(species), shares);
+    public Eggs eggs(int set, Species species, double expectedLogit, Map<Pen, Double> shares) {
+        return new Eggs(set - first, field.kinds.indexOf(species), expectedLogit, shares);
     }
 
     /** How some eggs may do at this stage. */
     public final class Eggs {
         private final int set;
         private final int species;
-        private final double likeness;
+        private final Beforehand beforehand;
+        private final double expected;
         private final int[] pens;
         private final double[] shares;
 
-        private Eggs(int set, int species, Map<Pen, Double> shares) {
+        private Eggs(int set, int species, double expectedLogit, Map<Pen, Double> shares) {
             this.set = set;
             this.species = species;
-            this.likeness = field.beforehand.get(species).likeness();
+            this.beforehand = field.beforehand.get(species);
+            this.expected = beforehand.scale().place(expectedLogit);
             var known = field.pens.stream().filter(shares::containsKey).toList();
             this.pens = known.stream().mapToInt(field.pens::indexOf).toArray();
             this.shares = known.stream()
@@ -51,8 +54,13 @@ public final class StageDraws {
                     .toArray();
         }
 
-        /** Their offset from what is expected, in logits. */
-        public double offset(int draw) {
+        /** The share that comes through, in logits. */
+        public double logit(int draw) {
+            return beforehand.scale().logit(expected + offset(draw));
+        }
+
+        /** Their offset from what is expected, on the scale of luck. */
+        double offset(int draw) {
             var path = draws[draw].path;
             double sum = path.lies()[set][species];
             for (int i = 0; i < pens.length; i++) {
@@ -63,7 +71,7 @@ public final class StageDraws {
 
         /** Likeness of the eggs of one tray, 0 to 1. */
         public double trayRho(int draw) {
-            return draws[draw].trays * likeness;
+            return draws[draw].trays * beforehand.likeness();
         }
     }
 }

@@ -1,5 +1,7 @@
 package eggwright.forecast.level;
 
+import eggwright.forecast.chance.Grid;
+import eggwright.forecast.chance.Resampling;
 import eggwright.trade.Species;
 import java.util.ArrayList;
 import java.util.Arrays;

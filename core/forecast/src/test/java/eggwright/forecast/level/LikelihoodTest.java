@@ -1,8 +1,9 @@
 package eggwright.forecast.level;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eggwright.forecast.chance.Grid;
+import eggwright.forecast.chance.LuckScale;
 import java.util.List;
 import java.util.Map;
 import org.hipparchus.special.Gamma;
@@ -24,28 +25,12 @@ class LikelihoodTest {
 
     @Test
     void counts_areLikeliest_whereTheirShareIs() {
-        var logs = Likelihood.logs(List.of(new Observed.Count(54, 44, 1, 1.2, Map.of())), TRAY)[0];
+        var logs =
+                new Likelihood(LuckScale.even(), List.of(new Observed.Count(54, 44, 1, 1.2, Map.of())), TRAY).logs()[0];
         int best = 0;
         for (int i = 0; i < Grid.POINTS; i++) {
             best = logs[i] > logs[best] ? i : best;
         }
         assertEquals(Math.log(44.0 / 10), 1.2 + Grid.at(best), Grid.STEP);
-    }
-
-    @Test
-    void kernel_keepsWhatItSpreads_awayFromTheEnds() {
-        var point = new double[Grid.POINTS];
-        point[40] = 1;
-        for (double sd : List.of(0.0, 0.02, 0.1, 0.4)) {
-            var spread = Kernel.of(sd).spread(point);
-            double total = 0;
-            double squares = 0;
-            for (int i = 0; i < Grid.POINTS; i++) {
-                total += spread[i];
-                squares += spread[i] * Math.pow(Grid.at(i), 2);
-            }
-            assertEquals(1, total, 1e-12);
-            assertTrue(Math.abs(Math.sqrt(squares) - sd) < Grid.STEP / 2, sd + " became " + Math.sqrt(squares));
-        }
     }
 }

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.name.PenName;
+import eggwright.forecast.chance.Grid;
+import eggwright.forecast.chance.Kernel;
+import eggwright.forecast.chance.LuckScale;
 import eggwright.forecast.history.FirstCurve;
 import eggwright.forecast.history.StageKind;
 import eggwright.trade.Species;
@@ -33,7 +36,7 @@ class StageLevelsTest {
         for (int i = 0; i < farms.length; i++) {
             farms[i] = 0.3 - 0.7 * Math.exp(0.6 * random.nextGaussian());
         }
-        return new Beforehand(Grid.density(farms, 0.12), 0.03, new double[] {0.6, 0.3}, 0.9);
+        return new Beforehand(LuckScale.even(), Grid.density(farms, 0.12), 0.03, new double[] {0.6, 0.3}, 0.9);
     }
 
     private static Observed set(int week, Map<Species, List<Observed.Count>> counts) {
@@ -64,7 +67,7 @@ class StageLevelsTest {
         var draws = levels.draw(DRAWS, 0, 5);
         double sum = 0;
         double squares = 0;
-        var eggs = draws.eggs(set, species, Map.of());
+        var eggs = draws.eggs(set, species, PUBLISHED, Map.of());
         for (int i = 0; i < DRAWS; i++) {
             sum += eggs.offset(i);
             squares += Math.pow(eggs.offset(i), 2);
@@ -83,7 +86,7 @@ class StageLevelsTest {
             var expected = new double[Grid.POINTS];
             double squared = before.inCommon(before);
             for (var trays : Scatter.trays()) {
-                var logs = Likelihood.logs(counts, trays.value() * before.likeness())[0];
+                var logs = new Likelihood(LuckScale.even(), counts, trays.value() * before.likeness()).logs()[0];
                 for (var spread : Scatter.sets()) {
                     double variance = squared * (Math.pow(spread.value(), 2) + Math.pow(0.03 * 6, 2));
                     var beforehand = Kernel.of(Math.sqrt(variance)).spread(before.level());
@@ -134,7 +137,11 @@ class StageLevelsTest {
             farms[i] = curve.elsewhere(random).logit(kind, from, 8) - curve.logit(kind, from, 8);
         }
         return new Beforehand(
-                Grid.density(farms, 0.12), 0.03, curve.pulls(kind, from, 8), curve.likeness(kind, from, 8));
+                LuckScale.even(),
+                Grid.density(farms, 0.12),
+                0.03,
+                curve.pulls(kind, from, 8),
+                curve.likeness(kind, from, 8));
     }
 
     /** A poor set is poor for all that lay in it: of the chukar nothing was counted that week. */
@@ -177,10 +184,10 @@ class StageLevelsTest {
         }
         var draws = StageLevels.of(sets, new TreeMap<>(Map.of(Species.PHEASANT, skewed())))
                 .draw(DRAWS, 0, 5);
-        var any = draws.eggs(5, Species.PHEASANT, Map.of());
-        var orchard = draws.eggs(5, Species.PHEASANT, Map.of(ORCHARD, 1.0));
-        var ditch = draws.eggs(5, Species.PHEASANT, Map.of(DITCH, 1.0));
-        var fresh = draws.eggs(5, Species.PHEASANT, Map.of(NEW, 1.0));
+        var any = draws.eggs(5, Species.PHEASANT, PUBLISHED, Map.of());
+        var orchard = draws.eggs(5, Species.PHEASANT, PUBLISHED, Map.of(ORCHARD, 1.0));
+        var ditch = draws.eggs(5, Species.PHEASANT, PUBLISHED, Map.of(DITCH, 1.0));
+        var fresh = draws.eggs(5, Species.PHEASANT, PUBLISHED, Map.of(NEW, 1.0));
         var difference = new double[DRAWS];
         var unknown = new double[DRAWS];
         for (int i = 0; i < DRAWS; i++) {

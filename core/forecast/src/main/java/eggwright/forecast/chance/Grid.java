@@ -1,9 +1,11 @@
-package eggwright.forecast.level;
+package eggwright.forecast.chance;
 
 /** The grid on which levels are held: offsets in logits from what the trade's published losses say. */
 public final class Grid {
-    static final int POINTS = 81;
-    static final double STEP = 0.08;
+    /** Odd: the middle one is 0. */
+    public static final int POINTS = 81;
+    /** Between two points, in logits. */
+    public static final double STEP = 0.08;
     /** No level is impossible, however far from all that was published. */
     private static final double NEVER = 1e-9;
 
@@ -11,7 +13,8 @@ public final class Grid {
 
     private Grid() {}
 
-    static double at(int point) {
+    /** The offset of a point, from 0, in logits. */
+    public static double at(int point) {
         return LOWEST + STEP * point;
     }
 
@@ -40,14 +43,21 @@ public final class Grid {
     }
 
     /** The nearest offset that is at least so many points from the ends. */
-    static double inside(double offset, int points) {
+    public static double inside(double offset, int points) {
         return Math.clamp(offset, LOWEST + points * STEP, -LOWEST - points * STEP);
     }
 
     /** What a table by grid point says of an offset between points; beyond an end as at the end. */
-    static double between(double[] table, double offset) {
+    public static double between(double[] table, double offset) {
         double place = Math.clamp((offset - LOWEST) / STEP, 0, POINTS - 1);
         int below = Math.min(POINTS - 2, (int) place);
+        return table[below] + (place - below) * (table[below + 1] - table[below]);
+    }
+
+    /** What a table by grid point says of an offset between points; beyond an end it goes on as straight as there. */
+    static double along(double[] table, double offset) {
+        double place = (offset - LOWEST) / STEP;
+        int below = Math.clamp((int) place, 0, POINTS - 2);
         return table[below] + (place - below) * (table[below + 1] - table[below]);
     }
 

@@ -1,4 +1,4 @@
-package eggwright.forecast.level;
+package eggwright.forecast.chance;
 
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
@@ -26,8 +26,8 @@ public final class Counts {
         if (eggs <= 0) {
             return 0;
         }
-        double p = Likelihood.share(logit);
-        double together = Likelihood.together(rho, eggs, trays);
+        double p = share(logit);
+        double together = together(rho, eggs, trays);
         if (together > 1e-6) {
             double size = 1 / together - 1;
             double a = gamma(p * size, random);
@@ -88,5 +88,18 @@ public final class Counts {
                 }
             }
         }
+    }
+
+    /**
+     * The rho of several trays counted together, of equal size: their sum has the variance of a beta-binomial with this
+     * rho. From n p q (1 + (n/T - 1) rho) = n p q (1 + (n - 1) rho').
+     */
+    public static double together(double rho, int eggs, int trays) {
+        return trays <= 1 || eggs <= 1 ? rho : rho * Math.max(0, (double) eggs / trays - 1) / (eggs - 1);
+    }
+
+    /** The share of a logit, kept just inside 0 to 1. */
+    public static double share(double logit) {
+        return Math.min(1 - 1e-9, Math.max(1e-9, 1 / (1 + Math.exp(-logit))));
     }
 }

@@ -1,28 +1,32 @@
-package eggwright.forecast.level;
+package eggwright.forecast.chance;
 
 /**
  * A normal belief about several quantities, not normalised: {@code log density = log + pull' z - z' precision z / 2}. What is
  * learnt adds up in this form, and what was never counted weighs nothing.
  */
-final class Belief {
-    final int size;
-    final double[] precision;
-    final double[] pull;
-    double log;
+public final class Belief {
+    public final int size;
+    /** Symmetric, row by row. */
+    public final double[] precision;
 
-    Belief(int size) {
+    public final double[] pull;
+    public double log;
+
+    /** Nothing is known yet. */
+    public Belief(int size) {
         this.size = size;
         this.precision = new double[size * size];
         this.pull = new double[size];
     }
 
-    Belief copy() {
+    public Belief copy() {
         var copy = new Belief(size);
         copy.add(this);
         return copy;
     }
 
-    void add(Belief other) {
+    /** What the other says is believed too; it must be about as many quantities. */
+    public void add(Belief other) {
         for (int i = 0; i < precision.length; i++) {
             precision[i] += other.precision[i];
         }
@@ -38,7 +42,7 @@ final class Belief {
      *
      * @param variance of the step, of the first so many quantities
      */
-    Step step(double[] variance) {
+    public Step step(double[] variance) {
         int moving = (int) Math.round(Math.sqrt(variance.length));
         // (I + variance * precision of the moving), inverted, times variance: right also where the variance is
         // singular.
@@ -123,9 +127,9 @@ final class Belief {
     }
 
     /** How the first quantities moved, given where all are after it. */
-    record Step(int moving, double[] variance, double[] rows, double[] pulls, Cholesky root) {
+    public record Step(int moving, double[] variance, double[] rows, double[] pulls, Cholesky root) {
         /** @param noise standard normals, as many as move; zeros for the mean */
-        double[] moved(double[] after, double[] noise) {
+        public double[] moved(double[] after, double[] noise) {
             int size = after.length;
             var towards = new double[moving];
             for (int a = 0; a < moving; a++) {

@@ -1,9 +1,9 @@
-package eggwright.forecast.level;
+package eggwright.forecast.chance;
 
 import org.hipparchus.special.Erf;
 
 /** The chances of steps on the grid under a normal; only steps that matter are held. Symmetric. */
-final class Kernel {
+public final class Kernel {
     /** Beyond so many spreads a step is taken as impossible. */
     private static final double FAR = 5;
 
@@ -15,7 +15,7 @@ final class Kernel {
     }
 
     /** @param sd spread in logits, at least 0 */
-    static Kernel of(double sd) {
+    public static Kernel of(double sd) {
         if (sd <= 0) {
             return new Kernel(new double[] {1});
         }
@@ -47,7 +47,7 @@ final class Kernel {
     }
 
     /** Spreads a density, or takes the mean of a likelihood: the same sum, since steps up and down are alike. */
-    double[] spread(double[] values) {
+    public double[] spread(double[] values) {
         var out = new double[Grid.POINTS];
         for (int step = -reach(); step <= reach(); step++) {
             // Point by point for one step at a time: the machine does several points at once.

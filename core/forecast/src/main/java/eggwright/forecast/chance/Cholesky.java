@@ -1,7 +1,7 @@
-package eggwright.forecast.level;
+package eggwright.forecast.chance;
 
 /** The triangular root of a symmetric positive matrix, held row by row in one array: small, and used many thousand times. */
-final class Cholesky {
+public final class Cholesky {
     private final double[] root;
     private final int size;
 
@@ -11,7 +11,7 @@ final class Cholesky {
     }
 
     /** Of a matrix that is singular, the root of its regular part. */
-    static Cholesky of(double[] matrix, int size) {
+    public static Cholesky of(double[] matrix, int size) {
         var root = new double[size * size];
         for (int i = 0; i < size; i++) {
             for (int j = 0; j <= i; j++) {
@@ -26,7 +26,8 @@ final class Cholesky {
         return new Cholesky(root, size);
     }
 
-    double logDeterminant() {
+    /** Of the matrix; negative infinity where it is singular. */
+    public double logDeterminant() {
         double log = 0;
         for (int i = 0; i < size; i++) {
             log += 2 * Math.log(root[i * size + i]);
@@ -59,7 +60,7 @@ final class Cholesky {
     }
 
     /** Solves root transposed x = v. */
-    double[] backward(double[] v) {
+    public double[] backward(double[] v) {
         var x = new double[size];
         for (int i = size - 1; i >= 0; i--) {
             double sum = v[i];
@@ -72,12 +73,12 @@ final class Cholesky {
     }
 
     /** Solves matrix x = v. */
-    double[] solve(double[] v) {
+    public double[] solve(double[] v) {
         return backward(forward(v));
     }
 
     /** The inverse of the matrix. */
-    double[] inverse() {
+    public double[] inverse() {
         var inverse = new double[size * size];
         for (int i = 0; i < size; i++) {
             var unit = new double[size];

@@ -1,4 +1,4 @@
-package eggwright.forecast.level;
+package eggwright.forecast.chance;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;

@@ -1,17 +1,17 @@
-package eggwright.forecast.level;
+package eggwright.forecast.chance;
 
 import java.util.Arrays;
 import java.util.random.RandomGenerator;
 
 /** Draws again from weighed draws. */
-final class Resampling {
+public final class Resampling {
     private Resampling() {}
 
     /**
      * Weights from their logs, the greatest cut at the mean times the root of their number (truncated importance sampling, Ionides
      * 2008, J. Comput. Graph. Stat. 17:295-311, from memory): no single draw rules the answer.
      */
-    static double[] truncated(double[] logs) {
+    public static double[] truncated(double[] logs) {
         double greatest = Arrays.stream(logs).max().orElse(0);
         var weights = Arrays.stream(logs).map(log -> Math.exp(log - greatest)).toArray();
         double most = Arrays.stream(weights).average().orElse(1) * Math.sqrt(weights.length);
@@ -22,7 +22,7 @@ final class Resampling {
     }
 
     /** So many places, each as often as its weight says, up to one. */
-    static int[] systematic(double[] weights, int count, double start) {
+    public static int[] systematic(double[] weights, int count, double start) {
         double total = Arrays.stream(weights).sum();
         var places = new int[count];
         double reached = weights[0];
@@ -37,7 +37,8 @@ final class Resampling {
         return places;
     }
 
-    static void shuffle(int[] places, RandomGenerator random) {
+    /** Into an order drawn anew, in place. */
+    public static void shuffle(int[] places, RandomGenerator random) {
         for (int i = places.length - 1; i > 0; i--) {
             int j = random.nextInt(i + 1);
             int kept = places[i];
