@@ -153,7 +153,7 @@ public final class FarmDesk {
                         new PeoplePages(book, buyers),
                         new MachinePages(book, readings),
                         new SensorPages(book, readings, incoming, company.reach(), port, LANGUAGE),
-                        new FilePages(book, readings, incoming, clock, random),
+                        new FilePages(book, incoming, clock, random),
                         new BookPages(book),
                         new LampPages(book, LANGUAGE),
                         new LinkPages(book, company.reach()),

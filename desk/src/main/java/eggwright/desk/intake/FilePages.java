@@ -1,7 +1,6 @@
 package eggwright.desk.intake;
 
 import eggwright.climate.reading.ReadingPlace;
-import eggwright.climate.reading.ReadingStore;
 import eggwright.desk.Answer;
 import eggwright.desk.Brought;
 import eggwright.desk.Pages;
@@ -41,13 +40,12 @@ public final class FilePages implements Pages {
     private final FileViews views;
 
     /** @param random hard to guess */
-    public FilePages(
-            LiveBook book, ReadingStore readings, Incoming incoming, InstantSource clock, RandomGenerator random) {
+    public FilePages(LiveBook book, Incoming incoming, InstantSource clock, RandomGenerator random) {
         this.book = book;
         this.incoming = incoming;
         this.clock = clock;
         this.room = new StagingRoom(clock, random);
-        this.views = new FileViews(book, readings);
+        this.views = new FileViews(book);
     }
 
     @Override

@@ -1,8 +1,6 @@
 package eggwright.desk.intake;
 
 import eggwright.climate.reading.ReadingPlace;
-import eggwright.climate.reading.ReadingStore;
-import eggwright.climate.sensor.Sifting;
 import eggwright.desk.Answer;
 import eggwright.desk.Visit;
 import eggwright.desk.form.Form;
@@ -29,14 +27,10 @@ import java.util.stream.Collectors;
 
 /** A logger's file as a page shows it, before and after it was taken. */
 final class FileViews {
-    private static final int MOST_HELD = 20;
-
     private final LiveBook book;
-    private final ReadingStore readings;
 
-    FileViews(LiveBook book, ReadingStore readings) {
+    FileViews(LiveBook book) {
         this.book = book;
-        this.readings = readings;
     }
 
     private static Words words(Visit visit) {
@@ -173,18 +167,13 @@ final class FileViews {
 
     private Optional<TableShown> held(TakenFile.Kept kept, Words words, Days days) {
         var reading = new ReadingWords(words);
-        var rows = new ArrayList<List<Cell>>();
-        for (var channel : kept.channels()) {
-            var read = readings.between(channel, kept.first(), kept.last().plusMillis(1));
-            Sifting.of(channel, read, List.of()).held().stream()
-                    .limit(MOST_HELD - (long) rows.size())
-                    .map(held -> List.of(
-                            Cell.of(days.recordStamp(held.at().atZone(book.zone()))),
-                            Cell.of(reading.value(held.value(), channel.unit())),
-                            Cell.of(reading.place(channel.place())),
-                            Cell.of(words.say("doubt." + held.why().name().toLowerCase(Locale.ROOT)))))
-                    .forEach(rows::add);
-        }
+        var rows = kept.firstHeld().stream()
+                .map(one -> List.of(
+                        Cell.of(days.recordStamp(one.what().at().atZone(book.zone()))),
+                        Cell.of(reading.value(one.what().value(), one.channel().unit())),
+                        Cell.of(reading.place(one.channel().place())),
+                        Cell.of(words.say("doubt." + one.what().why().name().toLowerCase(Locale.ROOT)))))
+                .toList();
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new TableShown(

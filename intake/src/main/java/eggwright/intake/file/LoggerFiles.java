@@ -1,8 +1,6 @@
 package eggwright.intake.file;
 
 import eggwright.climate.reading.ReadingStore;
-import eggwright.climate.rollup.Gaps;
-import eggwright.climate.sensor.Sifting;
 import eggwright.sheet.logger.LoggerColumns;
 import eggwright.sheet.logger.LoggerFile;
 import eggwright.sheet.logger.LoggerImport;
@@ -85,20 +83,15 @@ public final class LoggerFiles {
     }
 
     private TakenFile.Kept kept(Looked.Seen seen, LoggerImport.Outcome.Loaded loaded, long fresh) {
-        long held = 0;
-        long gaps = 0;
-        for (var channel : loaded.channels()) {
-            var read = readings.between(channel, loaded.first(), loaded.last().plusMillis(1));
-            held += Sifting.of(channel, read, List.of()).held().size();
-            gaps += Gaps.of(read).size();
-        }
+        var odd = Oddities.of(readings, loaded.channels(), loaded.first(), loaded.last());
         return new TakenFile.Kept(
                 loaded.rows(),
                 fresh,
                 loaded.values() - fresh,
                 loaded.empty(),
-                held,
-                gaps,
+                odd.held(),
+                odd.firstHeld(),
+                odd.gaps(),
                 loaded.first(),
                 loaded.last(),
                 seen.columns().text(),

@@ -19,6 +19,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -137,6 +138,16 @@ class LoggerImportTest {
                         """, Optional.of("When=time,A=air_temperature_f,B=wet_bulb_f")));
         assertEquals(
                 "When=time,A=air_temperature_f,B=wet_bulb_f", seen.columns().text());
+    }
+
+    /** So that a page can show what it asks about. */
+    @Test
+    void fileThatIsAskedAbout_showsItsRows_andWhatIsKnownOfItsColumns() {
+        var doubt = assertInstanceOf(Looked.InDoubt.class, look("Time,Temp,RH\n2027-04-05 06:00,34.5,55\n"));
+        assertEquals(List.of("Time", "Temp", "RH"), doubt.header());
+        assertEquals(List.of(List.of("2027-04-05 06:00", "34.5", "55")), doubt.some());
+        assertEquals("Time=time,Temp=left,RH=humidity_pct", doubt.columns().text());
+        assertEquals("Temp", doubt.questions().getFirst().column());
     }
 
     @Test
