@@ -175,9 +175,10 @@ final class Charts {
     /** By hour over a day, by day over more. What was read by hand stands alone where there is no sensor. */
     private Numbers numbers(Kind kind, List<Told> told, List<ByHand> marks) {
         var rows = new ArrayList<List<String>>();
+        var isHeldToABand = told.stream().anyMatch(one -> one.band().isPresent());
         for (var one : told) {
             for (var rollup : one.table()) {
-                rows.add(List.of(
+                var row = new ArrayList<>(List.of(
                         window.span() == Span.DAY
                                 ? days.stamp(rollup.from().atZone(zone))
                                 : days.day(rollup.from().atZone(zone)),
@@ -185,6 +186,10 @@ final class Charts {
                         number(kind, rollup.min()),
                         number(kind, rollup.mean()),
                         number(kind, rollup.max())));
+                if (isHeldToABand) {
+                    row.add(outside(one, rollup));
+                }
+                rows.add(row);
             }
         }
         if (rows.isEmpty()) {
@@ -194,14 +199,21 @@ final class Charts {
                             .map(m -> List.of(days.stamp(m.at().atZone(zone)), number(kind, m.value())))
                             .toList());
         }
-        return new Numbers(
-                List.of(
-                        words.say("head.at"),
-                        words.say("head.sensor"),
-                        words.say("head.least", kind.sign()),
-                        words.say("head.mean"),
-                        words.say("head.greatest")),
-                rows);
+        var heads = new ArrayList<>(List.of(
+                words.say("head.at"),
+                words.say("head.sensor"),
+                words.say("head.least", kind.sign()),
+                words.say("head.mean"),
+                words.say("head.greatest")));
+        if (isHeldToABand) {
+            heads.add(words.say("head.outside"));
+        }
+        return new Numbers(heads, rows);
+    }
+
+    /** For how long of the hour or day it was outside the band; nothing said where never. */
+    private String outside(Told told, Rollup rollup) {
+        return told.band().isEmpty() || rollup.outside().isZero() ? "" : Lengths.say(rollup.outside(), words);
     }
 
     private String number(Kind kind, double value) {

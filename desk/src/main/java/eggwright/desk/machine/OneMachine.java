@@ -50,7 +50,8 @@ final class OneMachine {
         var now = rooms.now(picture, machine, at);
         var sets = new SetWords(at, zone, words);
         var window = Window.of(visit.asked(), at);
-        var nights = rooms.nights(picture, machine, at);
+        var known = rooms.nights(picture, machine, at);
+        var nights = known.nights();
         var nightWords = new NightWords(at, zone, degrees, words);
         return new OneMachinePage(
                 machine.text(),
@@ -67,6 +68,7 @@ final class OneMachine {
                                 picture.machine(machine),
                                 surroundings,
                                 aims(now),
+                                Optional.of(known.band()),
                                 window),
                 new Calculator(visit.asked(), surroundings, degrees, words)
                         .shown(window, Optional.ofNullable(habits.altitude())),

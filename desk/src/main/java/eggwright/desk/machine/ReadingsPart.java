@@ -6,6 +6,7 @@ import eggwright.climate.air.Surroundings;
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.ReadingPlace;
 import eggwright.climate.reading.ReadingStore.Extent;
+import eggwright.climate.rollup.Band;
 import eggwright.desk.machine.OneMachinePage.Choice;
 import eggwright.desk.machine.OneMachinePage.Link;
 import eggwright.desk.machine.OneMachinePage.Readings;
@@ -40,12 +41,16 @@ final class ReadingsPart {
 
     private record Sensor(Channel channel, Extent extent) {}
 
-    /** @param machine what was read by hand; empty where nobody reads */
+    /**
+     * @param machine what was read by hand; empty where nobody reads
+     * @param band in which it works; empty where none is known
+     */
     Readings of(
             ReadingPlace place,
             Optional<MachinePicture> machine,
             Surroundings surroundings,
             Charts.Aims aims,
+            Optional<Band> band,
             Window asked) {
         var sensors = rooms.channels(place).stream()
                 .flatMap(c -> rooms.readings().extent(c).map(e -> new Sensor(c, e)).stream())
@@ -53,7 +58,7 @@ final class ReadingsPart {
         var first = first(sensors, machine);
         var window = asked.since(first);
         var told = sensors.stream()
-                .map(s -> Told.of(rooms.readings(), care, s.channel(), s.extent(), window, zone))
+                .map(s -> Told.of(rooms.readings(), care, s.channel(), s.extent(), window, zone, band))
                 .toList();
         var charts = new Charts(window, zone, degrees, words).of(told, machine, surroundings, aims);
         var careWords = new CareWords(zone, words);

@@ -75,6 +75,7 @@ final class RoomPages {
                                 Optional.empty(),
                                 Rooms.surroundings(picture.farm().habits()),
                                 new Charts.Aims(Optional.empty(), List.of()),
+                                Optional.empty(),
                                 Window.of(visit.asked(), at)),
                 cautions(isEggRoom, visit, words));
     }

@@ -12,7 +12,6 @@ import eggwright.climate.machine.Alert;
 import eggwright.climate.machine.MachineNights;
 import eggwright.climate.machine.MachineNow;
 import eggwright.climate.machine.MachineRoom;
-import eggwright.climate.machine.Night;
 import eggwright.climate.machine.Watch;
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.ReadingPlace;
@@ -32,6 +31,7 @@ final class Rooms {
     private static final Duration NIGHTS = Duration.ofDays(30);
 
     private final ReadingStore readings;
+    private final LooksDue looksDue = new LooksDue();
 
     Rooms(ReadingStore readings) {
         this.readings = readings;
@@ -64,9 +64,9 @@ final class Rooms {
     }
 
     /** The bad nights of the last weeks. */
-    List<Night> nights(Picture picture, MachineName machine, Instant at) {
+    MachineNights.Known nights(Picture picture, MachineName machine, Instant at) {
         var profiles = FarmProfiles.of(picture.farm());
-        return new MachineNights(picture, telling(picture), profiles::of).of(machine, at.minus(NIGHTS), at);
+        return new MachineNights(picture, telling(picture), profiles::of).known(machine, at.minus(NIGHTS), at);
     }
 
     /** What the sensors tell, with what people said of them. */
@@ -77,6 +77,17 @@ final class Rooms {
     /** The sensors of a place, and which to look at. */
     List<SensorNow> sensors(Picture picture, ReadingPlace place, Instant from, Instant at) {
         return new PlaceSensors(readings, picture, surroundings(picture.farm().habits())).of(place, from, at);
+    }
+
+    /** How many sensors of a place to go and look at, as of the last minutes. */
+    long looksDue(Picture picture, ReadingPlace place, Instant at) {
+        return looksDue.of(
+                place,
+                picture,
+                at,
+                here -> sensors(picture, here, at.minus(PlaceSensors.LOOKED_BACK), at).stream()
+                        .filter(sensor -> !sensor.findings().isEmpty())
+                        .count());
     }
 
     /** What is outside its band now. */

@@ -59,10 +59,8 @@ final class SensorPages implements Pages {
             return Optional.empty();
         }
         var place = new ReadingPlace.InMachine(machine);
-        long looks = rooms.sensors(picture, place, at.minus(PlaceSensors.LOOKED_BACK), at).stream()
-                .filter(sensor -> !sensor.findings().isEmpty())
-                .count();
-        return Optional.of(new Link(MachinePaths.sensors(place), words.say("sensors.link", looks)));
+        return Optional.of(
+                new Link(MachinePaths.sensors(place), words.say("sensors.link", rooms.looksDue(picture, place, at))));
     }
 
     private static Words words(Visit visit) {

@@ -2,8 +2,10 @@ package eggwright.desk.machine;
 
 import eggwright.climate.air.SensorCare;
 import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.Quantity;
 import eggwright.climate.reading.ReadingStore;
 import eggwright.climate.reading.ReadingStore.Extent;
+import eggwright.climate.rollup.Band;
 import eggwright.climate.rollup.Cut;
 import eggwright.climate.rollup.Gap;
 import eggwright.climate.rollup.Gaps;
@@ -16,12 +18,14 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one sensor told in a window: in stretches to be drawn, in hours or days to be read, and what of it is in doubt.
  *
  * @param extent of all that it ever told
  * @param longestStep the longest silence that is none
+ * @param band that the hours or days of the table were held against; empty for what has none
  * @param silences in the window, up to its edges where it was silent there
  */
 record Told(
@@ -30,6 +34,7 @@ record Told(
         Duration longestStep,
         List<Rollup> stretches,
         List<Rollup> table,
+        Optional<Band> band,
         List<Held> held,
         List<Gap> silences) {
     Told {
@@ -39,11 +44,19 @@ record Told(
         silences = List.copyOf(silences);
     }
 
-    static Told of(ReadingStore store, SensorCare care, Channel channel, Extent extent, Window window, ZoneId zone) {
+    static Told of(
+            ReadingStore store,
+            SensorCare care,
+            Channel channel,
+            Extent extent,
+            Window window,
+            ZoneId zone,
+            Optional<Band> working) {
         var sifted = care.sifted(store, channel, window.from(), window.to());
         var good = sifted.good();
         var corrections = care.corrections(channel);
         var coarse = window.span() == Span.DAY ? Cut.HOUR : new Cut.Days(zone);
+        var band = working.filter(b -> channel.quantity() == Quantity.AIR_TEMPERATURE);
         var longest = Gaps.longestStep(good);
         var silences = new ArrayList<Gap>();
         if (!good.isEmpty()) {
@@ -60,7 +73,8 @@ record Told(
                 longest,
                 Rollups.of(
                         channel, good, corrections, new Cut.Every(window.span().stretch()), null),
-                Rollups.of(channel, good, corrections, coarse, null),
+                Rollups.of(channel, good, corrections, coarse, band.orElse(null)),
+                band,
                 sifted.held(),
                 silences);
     }

@@ -56,8 +56,25 @@ public final class MachineNights {
         this.profiles = profiles;
     }
 
+    /**
+     * The nights of some time, and what they are told by.
+     *
+     * @param nights latest first
+     * @param band in which the machine works
+     */
+    public record Known(List<Night> nights, Band band) {
+        public Known {
+            nights = List.copyOf(nights);
+        }
+    }
+
     /** Latest first. */
     public List<Night> of(MachineName machine, Instant from, Instant to) {
+        return known(machine, from, to).nights();
+    }
+
+    /** The nights, with the band that the machine left in them. */
+    public Known known(MachineName machine, Instant from, Instant to) {
         var place = new ReadingPlace.InMachine(machine);
         var rollups = telling.temperatures(place, from, to, CUT);
         var band = band(place, from, to);
@@ -81,7 +98,7 @@ public final class MachineNights {
                             NotedNight.air(night.from(), night.to(), night.extremeCelsius(), middle(band)))));
         }
         nights.sort(Comparator.comparing((Night n) -> n.excursion().from()).reversed());
-        return counted(nights);
+        return new Known(counted(nights), band);
     }
 
     /** With what the book says since. */
