@@ -51,7 +51,9 @@ final class ReadingsImport {
                 FarmCommand.option(
                         "dates", "ORDER", "readings: day-first or month-first, where the file does not tell"),
                 FarmCommand.option(
-                        "zone", "ZONE", "readings: time zone of the logger's clock; the farm's where not given"),
+                        "zone",
+                        "ZONE",
+                        "readings: time zone of the logger's clock, remembered with its columns; the farm's where never given"),
                 FarmCommand.flag("look", "readings: only say how the file would be read"));
     }
 
@@ -115,8 +117,10 @@ final class ReadingsImport {
 
     private int take(SqliteEntryStore store, LoggerFiles files, Looked.Seen seen) {
         var picture = Ledger.of(store.all()).picture();
-        var into = new LoggerImport.Into(place(picture, seen), zone(picture), Instant.now());
-        return switch (files.take(file, seen, into)) {
+        var farms = picture.farm().habits().clock().zoneOr(java.time.ZoneOffset.UTC);
+        var into = new LoggerImport.Into(
+                place(picture, seen), zone(files.zone(file).orElse(farms)), Instant.now());
+        return switch (files.take(file, seen, into, farms)) {
             case TakenFile.Refused(var problems, int beyond) -> refused(problems, beyond);
             case TakenFile.Kept kept -> {
                 tell(seen, kept);
@@ -125,11 +129,10 @@ final class ReadingsImport {
         };
     }
 
-    private ZoneId zone(Picture picture) {
+    /** @param otherwise where none is given */
+    private ZoneId zone(ZoneId otherwise) {
         try {
-            return command.given("zone")
-                    .map(ZoneId::of)
-                    .orElseGet(() -> picture.farm().habits().clock().zoneOr(java.time.ZoneOffset.UTC));
+            return command.given("zone").map(ZoneId::of).orElse(otherwise);
         } catch (DateTimeException unknown) {
             throw new Refused("--zone: \"" + command.given("zone").orElse("")
                     + "\" is not a time zone. It looks like America/Chicago or UTC. Nothing was done.");

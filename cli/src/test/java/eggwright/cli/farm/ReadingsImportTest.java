@@ -97,6 +97,19 @@ class ReadingsImportTest {
         assertTrue(said().contains("\"columns\":\"When=time,A=wet_bulb_f\""), said());
     }
 
+    /** The farm's own time is that of Chicago; a logger that keeps UTC is said to do so once. */
+    @Test
+    void clockOfTheLogger_isRemembered_forTheNextFileOfThatHeader() throws IOException {
+        assertEquals(0, run("simulate", "--seed", "7", "--out", data));
+        var noon = write("noon.csv", "Time,T5\n2026-04-05 12:00,99.5\n");
+        assertEquals(0, read(noon, "--machine", "Setter"), complained());
+        assertTrue(!said().contains("\"first_at\":\"2026-04-05T12:00:00Z\""), "the farm's zone: " + said());
+        var utc = write("utc.csv", "Time,T6\n2026-04-05 12:00,99.5\n");
+        assertEquals(0, read(utc, "--machine", "Setter", "--zone", "UTC"));
+        assertEquals(0, read(write("next.csv", "Time,T6\n2026-04-06 12:00,99.5\n"), "--machine", "Setter"));
+        assertTrue(said().contains("\"first_at\":\"2026-04-06T12:00:00Z\""), said());
+    }
+
     @Test
     void machine_isAskedFor_andAMistypedOneNamed() {
         assertEquals(2, read(file));

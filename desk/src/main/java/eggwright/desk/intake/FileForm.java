@@ -27,10 +27,13 @@ final class FileForm {
     private static final String ZONE = "zone";
 
     private final FarmPlaces farm;
+    private final ZoneId clock;
     private final Words words;
 
-    FileForm(FarmPlaces farm, Words words) {
+    /** @param clock that such a logger was said to keep; empty for the farm's */
+    FileForm(FarmPlaces farm, Optional<ZoneId> clock, Words words) {
         this.farm = farm;
+        this.clock = clock.orElse(farm.zone());
         this.words = words;
     }
 
@@ -64,14 +67,17 @@ final class FileForm {
         fields.add(Choice.list(
                         ZONE,
                         words.say("field.zone"),
-                        Stream.of(farm.zone(), ZoneOffset.UTC)
-                                .map(ZoneId::getId)
+                        zones().map(ZoneId::getId)
                                 .distinct()
                                 .map(id -> new Choice.Option(id, id.equals("Z") ? words.say("zone.utc") : id))
                                 .toList())
                 .withHint(words.say("field.zone.hint"))
-                .withValue(farm.zone().getId()));
+                .withValue(clock.getId()));
         return Form.of(path, "", words.say("file.keep"), fields.toArray(Field[]::new));
+    }
+
+    private Stream<ZoneId> zones() {
+        return Stream.of(farm.zone(), ZoneOffset.UTC, clock);
     }
 
     private static boolean namesMachines(LoggerColumns columns) {
@@ -108,6 +114,8 @@ final class FileForm {
     }
 
     ZoneId zone(Typed typed) {
-        return typed.text(ZONE).equals(ZoneOffset.UTC.getId()) ? ZoneOffset.UTC : farm.zone();
+        return zones().filter(zone -> zone.getId().equals(typed.text(ZONE)))
+                .findFirst()
+                .orElse(clock);
     }
 }

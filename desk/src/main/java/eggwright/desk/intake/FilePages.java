@@ -45,7 +45,7 @@ public final class FilePages implements Pages {
         this.incoming = incoming;
         this.clock = clock;
         this.room = new StagingRoom(clock, random);
-        this.views = new FileViews(book);
+        this.views = new FileViews(book, incoming.files());
     }
 
     @Override
@@ -157,10 +157,13 @@ public final class FilePages implements Pages {
         if (!toMend.isEmpty()) {
             return views.looked(422, visit, file, seen, toMend);
         }
-        var into = new LoggerImport.Into(place, new FileForm(farm(), words).zone(visit.typed()), clock.instant());
+        var into = new LoggerImport.Into(
+                place,
+                new FileForm(farm(), incoming.files().zone(file.file()), words).zone(visit.typed()),
+                clock.instant());
         TakenFile taken;
         try {
-            taken = incoming.files().take(file.file(), seen, into);
+            taken = incoming.files().take(file.file(), seen, into, farm().zone());
         } catch (RuntimeException notSaved) {
             LOG.error("A logger's file was not kept", notSaved);
             return views.looked(503, visit, file, seen, List.of(new Form.ToMend("", words.say("file.notSaved"))));

@@ -11,6 +11,7 @@ import eggwright.desk.part.TableShown.Cell;
 import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
 import eggwright.intake.file.FarmPlaces;
+import eggwright.intake.file.LoggerFiles;
 import eggwright.intake.file.TakenFile;
 import eggwright.sheet.logger.LoggerColumns;
 import eggwright.sheet.logger.Looked;
@@ -28,9 +29,11 @@ import java.util.stream.Collectors;
 /** A logger's file as a page shows it, before and after it was taken. */
 final class FileViews {
     private final LiveBook book;
+    private final LoggerFiles files;
 
-    FileViews(LiveBook book) {
+    FileViews(LiveBook book, LoggerFiles files) {
         this.book = book;
+        this.files = files;
     }
 
     private static Words words(Visit visit) {
@@ -101,7 +104,7 @@ final class FileViews {
     }
 
     private Form form(Visit visit, Staged file, List<String> header, LoggerColumns columns, Set<String> open) {
-        return new FileForm(FarmPlaces.of(book.picture()), words(visit))
+        return new FileForm(FarmPlaces.of(book.picture()), files.zone(file.file()), words(visit))
                 .of(FilePages.HERE + "/" + file.id(), file.place(), header, columns, open)
                 .filledFrom(visit.typed());
     }

@@ -187,6 +187,8 @@ final class FilePagesTest {
         assertEquals(
                 303, farm.post(path, USUAL.replace("America%2FChicago", "Z")).statusCode());
         assertEquals(Instant.parse("2027-05-10T22:00:00Z"), air().at(0));
+        var next = brought("next.csv", "Time,T1,RH\n2027-05-11 22:00,99.5,50\n", "brooder");
+        assertTrue(farm.get(next).body().contains("value=\"Z\" selected"), "and remembered with the columns");
     }
 
     @Test

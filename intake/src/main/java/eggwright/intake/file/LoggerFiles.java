@@ -6,12 +6,19 @@ import eggwright.sheet.logger.LoggerFile;
 import eggwright.sheet.logger.LoggerImport;
 import eggwright.sheet.logger.Looked;
 import eggwright.sheet.logger.TimeForm;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 
 /** Takes loggers' files, by command, from a page or out of a folder: all by the same columns, remembered in one place. */
 public final class LoggerFiles {
+    private static final String COLUMNS = "columns";
+    private static final String CLOCK = "clock";
+    private static final String DATES = "dates";
+    private static final String THE_FARMS = "the farm's";
+
     private final ReadingStore readings;
     private final ColumnMemory memory;
     private final AtomicInteger learnt = new AtomicInteger();
@@ -23,21 +30,26 @@ public final class LoggerFiles {
 
     /** What the columns of such a file held when one was last taken; empty where none was. */
     public Optional<LoggerColumns> remembered(LoggerFile file) {
-        return LoggerImport.header(file)
-                .flatMap(header -> memory.find(setting(header)))
+        return kept(file, COLUMNS)
                 .flatMap(text -> LoggerColumns.parse(text) instanceof LoggerColumns.Parsed.Whole(var columns)
                         ? Optional.of(columns)
                         : Optional.empty());
     }
 
     /** The names themselves, so that what is remembered can be read by a person. */
-    private static String setting(List<String> header) {
-        return "columns of " + String.join(",", header);
+    private static String setting(String what, List<String> header) {
+        return what + " of " + String.join(",", header);
     }
 
-    private void remember(String header, String columns) {
-        if (!memory.find(header).equals(Optional.of(columns))) {
-            memory.keep(header, columns);
+    private void remember(Looked.Seen seen, ZoneId zone, ZoneId farms) {
+        remember(setting(COLUMNS, seen.header()), seen.columns().text());
+        remember(setting(CLOCK, seen.header()), zone.equals(farms) ? THE_FARMS : zone.getId());
+        dates(seen.form().name()).ifPresent(form -> remember(setting(DATES, seen.header()), form.name()));
+    }
+
+    private void remember(String name, String value) {
+        if (!memory.find(name).equals(Optional.of(value))) {
+            memory.keep(name, value);
             learnt.incrementAndGet();
         }
     }
@@ -47,9 +59,36 @@ public final class LoggerFiles {
         return learnt.get();
     }
 
-    /** How a file would be read, by what a person says, else by what is remembered, else by looking. */
+    /**
+     * How a file would be read, by what a person says, else by what is remembered, else by looking. An order of days and months that is
+     * remembered counts only where the file does not tell its own.
+     */
     public Looked look(LoggerFile file, Optional<LoggerColumns> said, Optional<TimeForm> dates) {
-        return LoggerImport.look(file, said.or(() -> remembered(file)), dates);
+        var columns = said.or(() -> remembered(file));
+        var looked = LoggerImport.look(file, columns, dates);
+        return looked instanceof Looked.InDoubt && dates.isEmpty()
+                ? kept(file, DATES)
+                        .flatMap(LoggerFiles::dates)
+                        .map(known -> LoggerImport.look(file, columns, Optional.of(known)))
+                        .orElse(looked)
+                : looked;
+    }
+
+    private static Optional<TimeForm> dates(String name) {
+        return Stream.of(TimeForm.DAY_FIRST, TimeForm.MONTH_FIRST)
+                .filter(form -> form.name().equals(name))
+                .findFirst();
+    }
+
+    /** The zone that such a logger's clock keeps; empty where it is the farm's, or none was taken yet. */
+    public Optional<ZoneId> zone(LoggerFile file) {
+        return kept(file, CLOCK)
+                .filter(id -> ZoneId.getAvailableZoneIds().contains(id) || id.equals("Z"))
+                .map(ZoneId::of);
+    }
+
+    private Optional<String> kept(LoggerFile file, String what) {
+        return LoggerImport.header(file).flatMap(header -> memory.find(setting(what, header)));
     }
 
     /** Whether the file is still the one that was looked at; asked before anything is kept. */
@@ -57,13 +96,18 @@ public final class LoggerFiles {
         boolean holds();
     }
 
-    /** Keeps all of a file that was looked at, or nothing, and remembers its columns. */
-    public TakenFile take(LoggerFile file, Looked.Seen seen, LoggerImport.Into into) {
-        return take(file, seen, into, () -> true).orElseThrow();
+    /**
+     * Keeps all of a file that was looked at, or nothing, and remembers its columns and its clock.
+     *
+     * @param farms the farm's own zone
+     */
+    public TakenFile take(LoggerFile file, Looked.Seen seen, LoggerImport.Into into, ZoneId farms) {
+        return take(file, seen, into, farms, () -> true).orElseThrow();
     }
 
     /** The same; empty, with nothing kept, where the file changed meanwhile. */
-    public Optional<TakenFile> take(LoggerFile file, Looked.Seen seen, LoggerImport.Into into, Unchanged unchanged) {
+    public Optional<TakenFile> take(
+            LoggerFile file, Looked.Seen seen, LoggerImport.Into into, ZoneId farms, Unchanged unchanged) {
         try (var load = readings.load()) {
             var outcome = LoggerImport.load(file, seen, into, load);
             if (!unchanged.holds()) {
@@ -75,7 +119,7 @@ public final class LoggerFiles {
                             new TakenFile.Refused(problems, beyond);
                         case LoggerImport.Outcome.Loaded loaded -> {
                             var taken = load.keep();
-                            remember(setting(seen.header()), seen.columns().text());
+                            remember(seen, into.zone(), farms);
                             yield kept(seen, loaded, taken.fresh());
                         }
                     });

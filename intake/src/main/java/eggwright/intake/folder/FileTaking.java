@@ -17,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -66,13 +67,21 @@ final class FileTaking {
                     case Where.At(var place) ->
                         columns.isEmpty()
                                 ? new State.NotTaken(now, new Why.NotConfirmed())
-                                : take(file, seen, new LoggerImport.Into(place, farm.zone(), now), path, shape);
+                                : take(
+                                        file,
+                                        seen,
+                                        new LoggerImport.Into(
+                                                place, files.zone(file).orElse(farm.zone()), now),
+                                        farm.zone(),
+                                        path,
+                                        shape);
                 };
         };
     }
 
-    private State take(LoggerFile file, Looked.Seen seen, LoggerImport.Into into, Path path, Shape shape) {
-        return files.take(file, seen, into, () -> isStill(path, shape))
+    private State take(
+            LoggerFile file, Looked.Seen seen, LoggerImport.Into into, ZoneId farms, Path path, Shape shape) {
+        return files.take(file, seen, into, farms, () -> isStill(path, shape))
                 .<State>map(taken -> switch (taken) {
                     case TakenFile.Kept kept -> new State.Taken(into.now(), kept);
                     case TakenFile.Refused refused -> new State.NotTaken(into.now(), new Why.Problems(refused));

@@ -22,6 +22,7 @@ import eggwright.intake.folder.WatchedFile.Why;
 import eggwright.sheet.logger.LoggerFile;
 import eggwright.sheet.logger.LoggerImport;
 import eggwright.sheet.logger.Looked;
+import eggwright.sheet.logger.TimeForm;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +30,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -61,11 +63,15 @@ class WatchedFolderTest {
 
     /** As a keeper does it once, on the page or by command, in another machine's name. */
     private void confirm(String text) {
+        confirm(text, CHICAGO, Optional.empty());
+    }
+
+    private void confirm(String text, ZoneId clockOfTheLogger, Optional<TimeForm> dates) {
         var file = LoggerFile.of(text.getBytes(java.nio.charset.StandardCharsets.UTF_8), "first.csv");
-        var seen = (Looked.Seen) files.look(file, Optional.empty(), Optional.empty());
+        var seen = (Looked.Seen) files.look(file, Optional.empty(), dates);
         var into = new LoggerImport.Into(
-                Optional.of(new ReadingPlace.InMachine(new MachineName("Hatcher"))), CHICAGO, clock.instant());
-        assertInstanceOf(TakenFile.Kept.class, files.take(file, seen, into));
+                Optional.of(new ReadingPlace.InMachine(new MachineName("Hatcher"))), clockOfTheLogger, clock.instant());
+        assertInstanceOf(TakenFile.Kept.class, files.take(file, seen, into, CHICAGO));
     }
 
     private Path write(String name, String text) throws IOException {
@@ -129,6 +135,31 @@ class WatchedFolderTest {
         assertEquals(Instant.parse("2027-05-12T11:00:00Z"), air("Setter").at(0), "six in the morning in Chicago");
         assertEquals(3, air("Setter").count());
         assertEquals(List.of("Setter"), List.of(folder.toFile().list()), "nothing was moved");
+    }
+
+    /** A logger that keeps UTC was said to do so once; its later files are not taken for the farm's time. */
+    @Test
+    void clockOfTheLogger_isRemembered_withItsColumns() throws IOException {
+        confirm(TWO_ROWS, ZoneOffset.UTC, Optional.empty());
+        write("Setter/may.csv", TWO_ROWS);
+        assertInstanceOf(State.Taken.class, lookWhenStill("Setter/may.csv"));
+        assertEquals(Instant.parse("2027-05-12T06:00:00Z"), air("Setter").at(0));
+    }
+
+    @Test
+    void orderOfDaysAndMonths_isRemembered_whereAFileDoesNotTell() throws IOException {
+        var first = HEADER + "04/05/2027 06:00,99.5,55\n";
+        confirm(first, CHICAGO, Optional.of(TimeForm.DAY_FIRST));
+        write("Setter/may.csv", HEADER + "05/05/2027 06:00,99.5,55\n");
+        write("Setter/april.csv", HEADER + "04/13/2027 06:00,99.5,55\n");
+        watched.look();
+        clock.forward(WatchedFolder.STILL);
+        assertInstanceOf(State.Taken.class, look("Setter/may.csv"));
+        assertInstanceOf(State.Taken.class, look("Setter/april.csv"), "13 is no month: the file tells its own");
+        assertEquals(
+                Readings.of(Instant.parse("2027-04-13T11:00:00Z"), 99.5)
+                        .and(Readings.of(Instant.parse("2027-05-05T11:00:00Z"), 99.5)),
+                air("Setter"));
     }
 
     @Test
