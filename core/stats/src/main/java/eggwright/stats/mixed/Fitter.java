@@ -15,7 +15,7 @@ final class Fitter {
     private static final double CLOSE = 1e-8;
 
     private static final double CLOSE_AT_LAST = 1e-12;
-    private static final double SMALL_DEVIATION = 0.02;
+    private static final double SMALL_DEVIATION = 0.1;
     /** Half a deviance that no count could tell from none. */
     private static final double NO_WORSE = 1e-7;
 
