@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 
-/** Writes an answer that holds lists of answers: the single values first, then each list as a table under its name. */
+/**
+ * Writes an answer that holds others: the single values first, then each answer within, and each list of answers as a
+ * table, under its name.
+ */
 public final class ListedAnswers {
     private ListedAnswers() {}
 
@@ -14,9 +17,14 @@ public final class ListedAnswers {
         TableAnswers.write(
                 out,
                 new Answer(answer.fields().stream()
-                        .filter(field -> rows(field.value()).isEmpty())
+                        .filter(field -> rows(field.value()).isEmpty() && !(field.value() instanceof Value.Group))
                         .toList()));
         for (var field : answer.fields()) {
+            if (field.value() instanceof Value.Group(Answer inner)) {
+                out.println();
+                out.println(field.key().replace('_', ' '));
+                TableAnswers.write(out, inner);
+            }
             var rows = rows(field.value());
             if (!rows.isEmpty()) {
                 table(out, field.key().replace('_', ' '), rows);

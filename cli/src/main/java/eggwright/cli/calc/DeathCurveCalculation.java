@@ -13,6 +13,7 @@ import eggwright.units.OutOfRange;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** On which day embryos died, from break-out classes. */
@@ -103,6 +104,14 @@ final class DeathCurveCalculation implements FileCalculation {
         }
         var answer = Answer.of().with("death_share", curve.deathShare()).with("early_share", curve.earlyShare());
         answer = phase(phase(answer, "early", curve.early()), "late", curve.late());
+        if (!curve.heldNarrow().isEmpty()) {
+            answer = answer.with(
+                    "held_at_half_a_day",
+                    Value.texts(curve.heldNarrow().stream()
+                            .sorted()
+                            .map(wave -> wave.name().toLowerCase(Locale.ROOT))
+                            .toList()));
+        }
         return answer.with("last_day", curve.lastDay())
                 .with("log_likelihood", curve.logLikelihood())
                 .with("converged", new Value.Truth(curve.converged()));

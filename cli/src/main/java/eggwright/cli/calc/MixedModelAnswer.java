@@ -13,6 +13,8 @@ import java.util.function.Function;
 
 /** A fit as it is answered. */
 final class MixedModelAnswer {
+    private static final int MOST_NAMED = 5;
+
     private MixedModelAnswer() {}
 
     /** The answer of a fit; a refusal where there is none. */
@@ -33,7 +35,11 @@ final class MixedModelAnswer {
     }
 
     private static String quoted(List<String> terms) {
-        return "\"" + String.join("\" and \"", terms) + "\"";
+        var named =
+                terms.stream().limit(MOST_NAMED).map(term -> "\"" + term + "\"").toList();
+        return terms.size() <= MOST_NAMED
+                ? String.join(" and ", named)
+                : String.join(", ", named) + " and " + (terms.size() - MOST_NAMED) + " more";
     }
 
     private static String s(List<String> terms) {

@@ -203,7 +203,10 @@ class CountFileCommandsTest {
                 0.00125152209849072,
                 json.get("phases").get(0).get("standard_error").doubleValue(),
                 1e-6);
-        assertFalse(run("death-curve", BREAK_OUT).out().contains("NaN"));
+        var table = run("death-curve", BREAK_OUT);
+        assertFalse(table.out().contains("NaN"), table.out());
+        assertTrue(table.lines().containsAll(List.of("steps", "weibull")), table.out());
+        assertTrue(table.out().contains("held at half a day"), table.out());
     }
 
     @Test

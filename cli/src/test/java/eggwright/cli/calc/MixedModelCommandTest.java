@@ -197,6 +197,9 @@ class MixedModelCommandTest {
         assertTrue(constant.err().contains("\"k\" in every row of column \"c\""), constant.err());
         var parting = model("r,n,machine\n4,9,A\n5,9,A\n0,9,B\n0,9,B\n", "--fixed", "machine", "--random", "row");
         assertEquals(Status.WRONG_INPUT, parting.status());
+        var many = model(SEEDS, "--fixed", "plate,x1");
+        assertTrue(many.err().contains("\"x1\" can be had from \"plate=P12\", "), many.err());
+        assertTrue(many.err().contains(" and 5 more, so that their effects"), many.err());
         assertTrue(parting.err().contains("\"machine=B\" parts the rows where all were successes"), parting.err());
     }
 

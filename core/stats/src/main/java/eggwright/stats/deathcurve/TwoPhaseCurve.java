@@ -2,6 +2,7 @@ package eggwright.stats.deathcurve;
 
 import eggwright.units.OutOfRange;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Two waves of death, early and late: the day of death is of one Weibull distribution with a chance, else of another. Only
@@ -12,6 +13,8 @@ import java.util.List;
  *
  * @param deathShare share of all that died by the last day, 0 to 1
  * @param earlyShare share of those that are of the early wave, 0 to 1
+ * @param heldNarrow waves that would be narrower than half a day, likelier still, and are held there: classes of whole
+ *     days that overlap can ask for a wave without width
  * @param lastDay the last day that anybody looked
  * @param logLikelihood of the counts, without a multinomial constant
  * @param converged whether the search ended on a hill inside its bounds; otherwise some class is too narrow or too empty
@@ -22,9 +25,23 @@ public record TwoPhaseCurve(
         double earlyShare,
         Weibull early,
         Weibull late,
+        Set<Wave> heldNarrow,
         double lastDay,
         double logLikelihood,
         boolean converged) {
+    public TwoPhaseCurve {
+        heldNarrow = Set.copyOf(heldNarrow);
+    }
+
+    /** One of the two. */
+    public enum Wave {
+        EARLY,
+        LATE
+    }
+
+    /** Standard deviation below which no wave is taken: days are all that anybody tells apart. */
+    public static final double NARROWEST_DAYS = 0.5;
+
     /** Fewer classes of deaths cannot tell five numbers. */
     public static final int LEAST_CLASSES = 6;
 

@@ -1,9 +1,11 @@
 package eggwright.stats.deathcurve;
 
 import eggwright.stats.search.Curvature;
+import eggwright.stats.search.Held;
 import eggwright.stats.search.Objective;
 import eggwright.stats.search.QuasiNewton;
 import eggwright.units.OutOfRange;
+import java.util.EnumSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +20,8 @@ final class TwoPhaseSearch implements Objective {
     private static final double LEAST_SHAPE = Math.log(0.1);
     private static final double MOST_SHAPE = Math.log(200);
     private static final double CLOSE = 1e-12;
+    private static final double NEAR = 1e-6;
+    private static final int MOST_ROUNDS = 20;
 
     private final List<DeathInterval> intervals;
     private final double lastDay;
@@ -42,7 +46,7 @@ final class TwoPhaseSearch implements Objective {
         for (int i = 0; i < SIZE; i++) {
             metric[i][i] = 4 / died;
         }
-        QuasiNewton.@Nullable Found best = null;
+        @Nullable TwoPhaseCurve best = null;
         for (double early : new double[] {-1, 0.5, 2}) {
             for (double shape : new double[] {0.8, 2}) {
                 for (double scale : new double[] {0.08, 0.2}) {
@@ -55,8 +59,9 @@ final class TwoPhaseSearch implements Objective {
                             Math.log(late),
                             Math.log(0.87 * lastDay)
                         };
-                        var found = QuasiNewton.search(this, start, metric, CLOSE);
-                        if (Double.isFinite(found.value()) && (best == null || found.value() < best.value())) {
+                        var found = from(start, metric);
+                        if (Double.isFinite(found.logLikelihood())
+                                && (best == null || found.logLikelihood() > best.logLikelihood())) {
                             best = found;
                         }
                     }
@@ -66,27 +71,82 @@ final class TwoPhaseSearch implements Objective {
         if (best == null) {
             throw new OutOfRange("No curve of two waves gives each of these classes a chance");
         }
-        return curve(best);
+        return best;
     }
 
-    private TwoPhaseCurve curve(QuasiNewton.Found found) {
-        double[] at = found.point();
+    /** The likeliest from a start. A wave that runs to nothing is held at half a day, and the rest searched again. */
+    private TwoPhaseCurve from(double[] start, double[][] metric) {
+        var held = new boolean[SIZE];
+        double[] point = start;
+        Held free = new Held(this, point, held);
+        QuasiNewton.Found found = QuasiNewton.search(free, free.free(point), free.free(metric), CLOSE);
+        point = free.whole(found.point());
+        // Holding a shape moves its scale a little, and that the shape that half a day asks for.
+        for (int round = 0; round < MOST_ROUNDS && Double.isFinite(found.value()) && hold(point, held); round++) {
+            free = new Held(this, point, held);
+            found = QuasiNewton.search(free, free.free(point), free.free(metric), CLOSE);
+            point = free.whole(found.point());
+        }
+        return curve(free, found, held);
+    }
+
+    /** Widens the waves that are narrower than half a day, and those that are held already; false where none is. */
+    private static boolean hold(double[] point, boolean[] held) {
+        boolean any = false;
+        for (int shape = 2; shape < SIZE; shape += 2) {
+            double scale = Math.exp(point[shape + 1]);
+            double deviation = new Weibull(Math.exp(point[shape]), scale).deviationDays();
+            if (deviation < TwoPhaseCurve.NARROWEST_DAYS * (1 - NEAR)) {
+                held[shape] = true;
+            }
+            if (held[shape] && Math.abs(deviation / TwoPhaseCurve.NARROWEST_DAYS - 1) > NEAR) {
+                point[shape] = Math.log(shapeOfHalfADay(scale));
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    private static double shapeOfHalfADay(double scale) {
+        double low = Math.exp(LEAST_SHAPE);
+        double high = 1e4;
+        for (int i = 0; i < 100; i++) {
+            double middle = Math.sqrt(low * high);
+            if (new Weibull(middle, scale).deviationDays() > TwoPhaseCurve.NARROWEST_DAYS) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private TwoPhaseCurve curve(Held free, QuasiNewton.Found found, boolean[] held) {
+        double[] at = free.whole(found.point());
         var one = new Weibull(Math.exp(at[2]), Math.exp(at[3]));
         var other = new Weibull(Math.exp(at[4]), Math.exp(at[5]));
         double share = share(at[EARLY]);
         boolean inOrder = one.meanDay() <= other.meanDay();
+        var narrow = EnumSet.noneOf(TwoPhaseCurve.Wave.class);
+        if (held[inOrder ? 2 : 4]) {
+            narrow.add(TwoPhaseCurve.Wave.EARLY);
+        }
+        if (held[inOrder ? 4 : 2]) {
+            narrow.add(TwoPhaseCurve.Wave.LATE);
+        }
         return new TwoPhaseCurve(
                 someSurvived ? share(at[DIED]) : 1,
                 inOrder ? share : 1 - share,
                 inOrder ? one : other,
                 inOrder ? other : one,
+                narrow,
                 lastDay,
                 -found.value(),
-                found.settled() && isHill(found));
+                found.settled() && isHill(free, found));
     }
 
-    private boolean isHill(QuasiNewton.Found found) {
-        double[][] bend = Curvature.at(this, found.point(), found.metric());
+    private boolean isHill(Held free, QuasiNewton.Found found) {
+        double[][] bend = Curvature.at(free, found.point(), found.metric());
         if (!someSurvived) {
             bend[DIED][DIED] = 1;
         }

@@ -10,6 +10,7 @@ final class Collinear {
     private static final double LEAST_LEFT = 1e-10;
 
     private static final double WORTH_NAMING = 1e-6;
+    private static final int MOST_NAMED = 5;
 
     private Collinear() {}
 
@@ -64,7 +65,13 @@ final class Collinear {
                 said.isEmpty()
                         ? name + " is the same in every row that counts anything, so that its effect cannot be told. "
                                 + "Leave it out"
-                        : name + " can be had from " + String.join(" and ", said)
+                        : name + " can be had from " + few(said)
                                 + ", so that their effects cannot be told apart. Leave one of them out");
+    }
+
+    private static String few(List<String> names) {
+        return names.size() <= MOST_NAMED
+                ? String.join(" and ", names)
+                : String.join(", ", names.subList(0, MOST_NAMED)) + " and " + (names.size() - MOST_NAMED) + " more";
     }
 }

@@ -20,8 +20,6 @@ final class DesignBuilder {
 
     private record Share(int column, double of) {}
 
-    private record Scaled(double middle, double spread, double[] values) {}
-
     private DesignBuilder(int rows) {
         this.rows = rows;
     }
@@ -67,8 +65,8 @@ final class DesignBuilder {
         int column = names.size();
         newColumn(
                 term.name(),
-                List.of(new Share(column, 1 / scaled.spread), new Share(0, -scaled.middle / scaled.spread)));
-        blocks.add(new Block.Numbers(column, scaled.values));
+                List.of(new Share(column, 1 / scaled.spread()), new Share(0, -scaled.middle() / scaled.spread())));
+        blocks.add(new Block.Numbers(column, scaled.values()));
     }
 
     private void add(Term.Category term) {
@@ -111,17 +109,17 @@ final class DesignBuilder {
         var b = scaled(other);
         double[] values = new double[rows];
         for (int row = 0; row < rows; row++) {
-            values[row] = a.values[row] * b.values[row];
+            values[row] = a.values()[row] * b.values()[row];
         }
-        double scale = 1 / (a.spread * b.spread);
+        double scale = 1 / (a.spread() * b.spread());
         int column = names.size();
         newColumn(
                 one.name() + " by " + other.name(),
                 List.of(
                         new Share(column, scale),
-                        new Share(at(one.name()), -b.middle * scale),
-                        new Share(at(other.name()), -a.middle * scale),
-                        new Share(0, a.middle * b.middle * scale)));
+                        new Share(at(one.name()), -b.middle() * scale),
+                        new Share(at(other.name()), -a.middle() * scale),
+                        new Share(0, a.middle() * b.middle() * scale)));
         blocks.add(new Block.Numbers(column, values));
     }
 
@@ -134,13 +132,15 @@ final class DesignBuilder {
             int column = names.size();
             columnOfLevel[level] = newColumn(
                     numberFirst ? number.name() + " by " + kind : kind + " by " + number.name(),
-                    List.of(new Share(column, 1 / scaled.spread), new Share(at(kind), -scaled.middle / scaled.spread)));
+                    List.of(
+                            new Share(column, 1 / scaled.spread()),
+                            new Share(at(kind), -scaled.middle() / scaled.spread())));
         }
         int[] columns = new int[rows];
         for (int row = 0; row < rows; row++) {
             columns[row] = columnOfLevel[category.levelOfRow()[row]];
         }
-        blocks.add(new Block.NumbersByKind(columns, scaled.values));
+        blocks.add(new Block.NumbersByKind(columns, scaled.values()));
     }
 
     private void add(Term.Category one, Term.Category other) {
@@ -180,31 +180,9 @@ final class DesignBuilder {
         return at;
     }
 
-    private Scaled scaled(Term.Numbers term) {
+    private ScaledNumbers scaled(Term.Numbers term) {
         check(term.name(), term.values().length);
-        double sum = 0;
-        for (double value : term.values()) {
-            if (!Double.isFinite(value)) {
-                throw new OutOfRange("A value of " + term.name() + " is " + value + ", which is not a number");
-            }
-            sum += value;
-        }
-        double middle = sum / rows;
-        double squares = 0;
-        for (double value : term.values()) {
-            squares += (value - middle) * (value - middle);
-        }
-        double spread = Math.sqrt(squares / rows);
-        double largest = Math.abs(middle) + spread;
-        // A column of one and the same number is left as it is: the check of collinear columns names it.
-        if (!(spread > largest * 1e-12)) {
-            return new Scaled(0, 1, term.values());
-        }
-        double[] values = new double[rows];
-        for (int row = 0; row < rows; row++) {
-            values[row] = (term.values()[row] - middle) / spread;
-        }
-        return new Scaled(middle, spread, values);
+        return ScaledNumbers.of(term);
     }
 
     private void check(String name, int length) {

@@ -5,11 +5,9 @@ import eggwright.stats.search.Held;
 import eggwright.stats.search.Objective;
 import eggwright.stats.search.QuasiNewton;
 import eggwright.units.OutOfRange;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.hipparchus.linear.MatrixUtils;
 
 /** Fits one model: first guess, search, what is at its bound, curvature, and the answer in the terms asked for. */
 final class Fitter {
@@ -17,7 +15,7 @@ final class Fitter {
     private static final double CLOSE = 1e-8;
 
     private static final double CLOSE_AT_LAST = 1e-12;
-    private static final double SMALL_DEVIATION = 0.02;
+    private static final double SMALL_DEVIATION = 0.1;
     /** Half a deviance that no count could tell from none. */
     private static final double NO_WORSE = 1e-7;
 
@@ -143,7 +141,7 @@ final class Fitter {
         boolean hill = false;
         for (int i = 0; i < POLISHING; i++) {
             var inverse = Curvature.inverse(Curvature.at(free, here, free.free(metric)));
-            value = free.at(here, slope);
+            free.at(here, slope);
             hill = inverse.isPresent();
             if (inverse.isEmpty()) {
                 break;
@@ -160,19 +158,21 @@ final class Fitter {
             }
             steps++;
             if (gain <= Math.sqrt(CLOSE_AT_LAST)) {
-                // So close, the curvature is the same; only the value is looked up again.
-                value = free.at(here, slope);
+                // So close, the curvature is the same.
                 settled = true;
                 break;
             }
         }
         point = free.whole(here);
         double[] unused = new double[point.length];
-        laplace.at(point, unused);
+        value = objective.at(point, unused);
+        if (objective != laplace) {
+            laplace.at(point, unused);
+        }
         double[] deviations = Arrays.copyOfRange(point, columns, point.length);
         boolean singular = Arrays.stream(deviations).anyMatch(deviation -> deviation == 0);
         return new MixedOutcome.Fitted(
-                fixed(hill),
+                FixedEffect.all(problem.design(), point, metric, hill),
                 Levels.of(problem, laplace, model.random(), deviations),
                 model.counts().logCoefficients() - value,
                 problem.rows(),
@@ -180,23 +180,5 @@ final class Fitter {
                 settled && hill,
                 singular,
                 problem.design().empty());
-    }
-
-    private List<FixedEffect> fixed(boolean hill) {
-        var back = problem.design().toOriginal();
-        double[] estimates = back.operate(Arrays.copyOf(point, columns));
-        double[][] block = new double[columns][];
-        for (int i = 0; i < columns; i++) {
-            block[i] = Arrays.copyOf(metric[i], columns);
-        }
-        var variance = back.multiply(MatrixUtils.createRealMatrix(block)).multiply(back.transpose());
-        var fixed = new ArrayList<FixedEffect>();
-        for (int i = 0; i < columns; i++) {
-            fixed.add(new FixedEffect(
-                    problem.design().names().get(i),
-                    estimates[i],
-                    hill ? Math.sqrt(variance.getEntry(i, i)) : Double.NaN));
-        }
-        return fixed;
     }
 }

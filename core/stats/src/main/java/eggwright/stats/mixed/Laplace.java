@@ -70,8 +70,8 @@ final class Laplace implements Objective {
     double[] effectiveLevels(double[] deviations) {
         modes.factor.invert();
         double[] bySize = new double[deviations.length];
-        double unused = pullOfWeights(modes.nodeDeviations(deviations), modes.rowDeviation(deviations), bySize);
-        for (int g = 0; g < bySize.length && !Double.isNaN(unused); g++) {
+        pullOfWeights(modes.nodeDeviations(deviations), modes.rowDeviation(deviations), bySize);
+        for (int g = 0; g < bySize.length; g++) {
             bySize[g] *= deviations[g];
         }
         return bySize;

@@ -28,14 +28,23 @@ final class Logistic {
         this.problem = problem;
         coefficients = new double[problem.design().columns()];
         lastStep = new double[coefficients.length];
-        double yes = Arrays.stream(problem.successes()).sum();
-        double all = Arrays.stream(problem.trials()).sum();
-        coefficients[0] = Math.log(yes / (all - yes));
+        startPooled();
         for (int i = 0; i < MOST_STEPS && !still; i++) {
             if (!step()) {
                 break;
             }
         }
+        if (!still && parting().isEmpty()) {
+            // Newton's steps can also overshoot for ever; the search that follows has a rule against it.
+            startPooled();
+        }
+    }
+
+    private void startPooled() {
+        double yes = Arrays.stream(problem.successes()).sum();
+        double all = Arrays.stream(problem.trials()).sum();
+        Arrays.fill(coefficients, 0);
+        coefficients[0] = Math.log(yes / (all - yes));
     }
 
     private boolean step() {
