@@ -2,9 +2,7 @@ package eggwright.desk.machine;
 
 import eggwright.desk.part.CautionShown;
 import eggwright.desk.part.TableShown;
-import eggwright.desk.picture.ClimateChart;
 import eggwright.desk.picture.LossChart;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,7 +20,7 @@ public record OneMachinePage(
         Now now,
         List<SetInside> sets,
         List<BadNight> nights,
-        Readings readings,
+        ReadingsShown readings,
         CalculatorShown calculator,
         List<CautionShown> cautions) {
     public OneMachinePage {
@@ -93,40 +91,6 @@ public record OneMachinePage(
             told = List.copyOf(told);
         }
     }
-
-    /**
-     * What was read in a window of time.
-     *
-     * @param spans how much of the past to show
-     * @param turns earlier and later
-     * @param window from when to when
-     * @param shown the same for a script, as instants
-     * @param none said where nothing was read; empty where something was
-     * @param doubt how much is held back and silent, in a few words; empty where there is no sensor
-     */
-    public record Readings(
-            List<Choice> spans,
-            List<Link> turns,
-            String window,
-            Shown shown,
-            String none,
-            List<ClimateChart> charts,
-            String doubt,
-            List<Table> care) {
-        public Readings {
-            spans = List.copyOf(spans);
-            turns = List.copyOf(turns);
-            charts = List.copyOf(charts);
-            care = List.copyOf(care);
-        }
-    }
-
-    /**
-     * A window in the words of machines.
-     *
-     * @param first when anything was first read
-     */
-    public record Shown(String span, Instant from, Instant to, Instant now, Instant first) {}
 
     /** A way to look at it. */
     public record Choice(String path, String label, Standing standing) {}

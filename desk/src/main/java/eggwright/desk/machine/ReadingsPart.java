@@ -9,7 +9,6 @@ import eggwright.climate.reading.ReadingStore.Extent;
 import eggwright.climate.rollup.Band;
 import eggwright.desk.machine.OneMachinePage.Choice;
 import eggwright.desk.machine.OneMachinePage.Link;
-import eggwright.desk.machine.OneMachinePage.Readings;
 import eggwright.desk.machine.OneMachinePage.Standing;
 import eggwright.desk.words.Days;
 import eggwright.desk.words.Words;
@@ -45,7 +44,7 @@ final class ReadingsPart {
      * @param machine what was read by hand; empty where nobody reads
      * @param band in which it works; empty where none is known
      */
-    Readings of(
+    ReadingsShown of(
             ReadingPlace place,
             Optional<MachinePicture> machine,
             Surroundings surroundings,
@@ -64,14 +63,14 @@ final class ReadingsPart {
         var careWords = new CareWords(zone, words);
         var path = MachinePaths.of(place);
         var days = Days.in(words.language());
-        return new Readings(
+        return new ReadingsShown(
                 spans(path, window),
                 turns(path, window, first),
                 words.say(
                         "window",
                         days.stamp(window.from().atZone(zone)),
                         days.stamp(window.to().atZone(zone))),
-                new OneMachinePage.Shown(
+                new ReadingsShown.At(
                         window.span().word(), window.from(), window.to(), window.now(), first.orElse(window.from())),
                 charts.isEmpty() ? words.say(first.isPresent() ? "readings.none" : never(place)) : "",
                 charts,

@@ -2,7 +2,6 @@ package eggwright.desk.machine;
 
 import eggwright.desk.machine.OneMachinePage.Figure;
 import eggwright.desk.machine.OneMachinePage.Link;
-import eggwright.desk.machine.OneMachinePage.Readings;
 import eggwright.desk.part.CautionShown;
 import java.util.List;
 
@@ -20,7 +19,7 @@ public record RoomPage(
         List<String> said,
         List<Link> links,
         List<Figure> figures,
-        Readings readings,
+        ReadingsShown readings,
         List<CautionShown> cautions) {
     public RoomPage {
         said = List.copyOf(said);
