@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -79,12 +80,12 @@ public final class OutsidePages implements Pages, Supplier<OutsideShown> {
             return OutsideShown.NOTHING;
         }
         var words = Words.beside(OutsidePages.class, language);
+        // Only what a sensor says now is sounded; what it said before it fell silent is shown.
         return new OutsideShown(
-                String.join(
-                        " ",
-                        alerts.stream()
-                                .map(a -> a.kind() + "@" + a.since().getEpochSecond() + "@" + path(a.place()))
-                                .toList()),
+                alerts.stream()
+                        .filter(alert -> alert.hearing() == Alert.Hearing.NOW)
+                        .map(alert -> alert.kind() + "@" + path(alert.place()))
+                        .collect(Collectors.joining(" ")),
                 alerts.stream()
                         .map(alert -> new OutsideShown.Place(text(alert, words), path(alert.place())))
                         .toList());
@@ -93,16 +94,19 @@ public final class OutsidePages implements Pages, Supplier<OutsideShown> {
     private String text(Alert alert, Words words) {
         var here = alert.place() instanceof ReadingPlace.InMachine(var machine) ? Optional.of(machine) : none();
         var degrees = Degrees.of(book.picture(), here, rooms.channels(alert.place()), language);
-        var hours = Days.in(language);
+        var days = Days.in(language);
+        boolean isCold = alert.kind() == Excursion.Kind.COLD;
+        var key = switch (alert.hearing()) {
+            case NOW -> isCold ? "outside.cold" : "outside.hot";
+            case SILENT_SINCE -> isCold ? "outside.wasCold" : "outside.wasHot";
+        };
         return words.say(
-                alert.kind() == Excursion.Kind.COLD ? "outside.cold" : "outside.hot",
+                key,
                 RoomNames.say(alert.place(), words),
                 degrees.say(alert.lastCelsius()),
-                degrees.say(
-                        alert.kind() == Excursion.Kind.COLD
-                                ? alert.band().low()
-                                : alert.band().high()),
-                hours.stamp(alert.since().atZone(book.zone())));
+                degrees.say(isCold ? alert.band().low() : alert.band().high()),
+                days.stamp(alert.since().atZone(book.zone())),
+                days.stamp(alert.lastAt().atZone(book.zone())));
     }
 
     private static Optional<MachineName> none() {

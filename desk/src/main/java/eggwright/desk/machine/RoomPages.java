@@ -3,6 +3,7 @@ package eggwright.desk.machine;
 import eggwright.climate.air.NotedCare;
 import eggwright.climate.excursion.Excursion;
 import eggwright.climate.machine.Alert;
+import eggwright.climate.machine.Watch;
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.Quantity;
 import eggwright.climate.reading.ReadingPlace;
@@ -57,15 +58,13 @@ final class RoomPages {
         var picture = book.picture();
         var at = book.time().toInstant();
         var degrees = Degrees.of(picture, Optional.empty(), rooms.channels(place), visit.language());
-        var outside = rooms.outside(picture, at).stream()
-                .filter(alert -> alert.place().equals(place))
-                .findFirst();
+        var standing = rooms.standing(picture, place, at);
         var figures = figures(place, at, degrees, words);
         var isEggRoom = place instanceof ReadingPlace.EggRoom;
         return new RoomPage(
                 isEggRoom ? Place.EGG_ROOM : Place.MACHINES,
                 words.say(isEggRoom ? "room.eggRoom.title" : "room.brooder.title"),
-                headline(place, outside, figures.isEmpty(), degrees, words),
+                headline(place, standing, figures, degrees, words),
                 List.of(trade(place, degrees, words), words.say("room.habit")),
                 links(place, words),
                 figures,
@@ -100,15 +99,18 @@ final class RoomPages {
     }
 
     private static String headline(
-            ReadingPlace place, Optional<Alert> outside, boolean isUnread, Degrees degrees, Words words) {
-        if (outside.isPresent()) {
-            var alert = outside.get();
-            return words.say(
-                    alert.kind() == Excursion.Kind.COLD ? "room.cold" : "room.hot",
-                    RoomNames.say(place, words),
-                    degrees.say(alert.lastCelsius()));
-        }
-        return words.say(isUnread ? "room.notRead" : "room.holds", RoomNames.say(place, words));
+            ReadingPlace place, Watch.Standing standing, List<Figure> figures, Degrees degrees, Words words) {
+        var name = RoomNames.say(place, words);
+        return switch (standing) {
+            case Watch.Standing.Outside(var alert) ->
+                words.say(
+                        (alert.kind() == Excursion.Kind.COLD ? "room.cold" : "room.hot")
+                                + (alert.hearing() == Alert.Hearing.NOW ? "" : ".silent"),
+                        name,
+                        degrees.say(alert.lastCelsius()));
+            case Watch.Standing.Inside inside -> words.say("room.holds", name);
+            case Watch.Standing.NotTold not -> words.say(figures.isEmpty() ? "room.notRead" : "room.read", name);
+        };
     }
 
     private static String trade(ReadingPlace place, Degrees degrees, Words words) {

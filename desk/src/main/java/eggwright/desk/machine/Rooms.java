@@ -96,6 +96,12 @@ final class Rooms {
         return new Watch(picture, telling(picture), profiles::of).at(at);
     }
 
+    /** How one place stands now. */
+    Watch.Standing standing(Picture picture, ReadingPlace place, Instant at) {
+        var profiles = FarmProfiles.of(picture.farm());
+        return new Watch(picture, telling(picture), profiles::of).of(place, at);
+    }
+
     /** Of the altitude that the farm noted, or of sea level. */
     static Surroundings surroundings(Habits habits) {
         return new Surroundings(

@@ -78,12 +78,20 @@ final class SetWords {
     private String later(HatchExpected hatch) {
         var hours = hatch.hoursLater();
         long likely = Math.round(hours.likely());
+        var range = words.say("later.range", end(hours.low()), end(hours.high()));
         if (likely == 0) {
-            return words.say("later.same", Math.round(hours.low()), Math.round(hours.high()));
+            return words.say("later.same", range);
         }
-        return likely > 0
-                ? words.say("later.later", likely, Math.round(hours.low()), Math.round(hours.high()))
-                : words.say("later.earlier", -likely, Math.round(-hours.high()), Math.round(-hours.low()));
+        return words.say(likely > 0 ? "later.later" : "later.earlier", Math.abs(likely), range);
+    }
+
+    /** Which way, since a range may reach to both sides. */
+    private String end(double hoursLater) {
+        long hours = Math.round(hoursLater);
+        if (hours == 0) {
+            return words.say("later.end.none");
+        }
+        return words.say(hours > 0 ? "later.end.later" : "later.end.earlier", Math.abs(hours));
     }
 
     /** What the egg room took before; never weighed, and in no band. */

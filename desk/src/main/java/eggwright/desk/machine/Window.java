@@ -16,13 +16,17 @@ import java.util.Optional;
 record Window(Span span, Instant from, Instant to, Instant now) {
     static final String SPAN = "span";
     static final String TO = "to";
+    /** No logger wrote before; and far back instants have no days before them. */
+    private static final Instant FIRST = Instant.parse("1980-01-01T00:00:00Z");
     /** A season that has only begun is not drawn over months of nothing. */
     private static final Duration SHORTEST_SEASON = Duration.ofDays(14);
 
     /** As it was asked for; the last day where nothing was, or nothing that can be read. */
     static Window of(Typed asked, Instant now) {
         var span = Span.ofWord(asked.text(SPAN)).orElse(Span.DAY);
-        var to = instant(asked.text(TO)).filter(t -> t.isBefore(now)).orElse(now);
+        var to = instant(asked.text(TO))
+                .filter(t -> t.isBefore(now) && t.isAfter(FIRST))
+                .orElse(now);
         return new Window(span, to.minus(span.length()), to, now);
     }
 

@@ -55,6 +55,15 @@ public final class AirTelling {
         return most;
     }
 
+    /** Air temperatures of each sensor of a place by itself; of those that read nothing, none. */
+    public List<List<Rollup>> temperaturesOfEach(ReadingPlace place, Instant from, Instant to, Cut cut) {
+        return readings.channels().stream()
+                .filter(channel -> channel.place().equals(place) && channel.quantity() == Quantity.AIR_TEMPERATURE)
+                .map(channel -> rollups(channel, from, to, cut))
+                .filter(rollups -> !rollups.isEmpty())
+                .toList();
+    }
+
     /** Places whose air temperature was read at an instant or later. */
     public List<ReadingPlace> readSince(Instant from) {
         return readings.channels().stream()

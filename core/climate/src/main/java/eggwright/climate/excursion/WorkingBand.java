@@ -22,13 +22,22 @@ public final class WorkingBand {
 
     private static final double MOST = 39.5;
 
+    /** Outside of that it stood idle, or was on its way: what it held then is no habit. Ours. */
+    private static final double AT_WORK_FROM = 34;
+
+    private static final double AT_WORK_TO = 41;
+
     private WorkingBand() {}
 
-    /** @param hours of the last days */
+    /** @param hours of the last days; those in which it stood idle are passed over */
     public static Band of(List<Rollup> hours, Temperature setPoint) {
         double middle = setPoint.celsius();
-        if (hours.size() >= ENOUGH_HOURS) {
-            var means = hours.stream().mapToDouble(Rollup::mean).sorted().toArray();
+        var means = hours.stream()
+                .mapToDouble(Rollup::mean)
+                .filter(mean -> mean >= AT_WORK_FROM && mean <= AT_WORK_TO)
+                .sorted()
+                .toArray();
+        if (means.length >= ENOUGH_HOURS) {
             middle = Math.clamp(means[means.length / 2], LEAST, MOST);
         }
         return new Band(middle - HALF_WIDTH, middle + HALF_WIDTH);

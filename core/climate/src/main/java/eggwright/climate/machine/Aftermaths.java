@@ -32,7 +32,7 @@ final class Aftermaths {
     private final Collection<SetPicture> sets;
     private final Set<SetName> troubled;
 
-    /** @param troubled sets that had a bad night of any kind; the others are not compared with them */
+    /** @param troubled sets that had one of the nights looked at; they are compared with the others, not with each other */
     Aftermaths(Collection<SetPicture> sets, Set<SetName> troubled) {
         this.sets = sets;
         this.troubled = troubled;

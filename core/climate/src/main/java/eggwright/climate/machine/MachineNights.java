@@ -89,13 +89,21 @@ public final class MachineNights {
         }
         for (var note : incidents(machine, from, to)) {
             excursion(note, middle(band))
-                    .filter(night -> rollups.stream().noneMatch(r -> overlaps(r, night)))
-                    .ifPresent(night -> nights.add(night(
-                            machine,
-                            night,
-                            how(note),
-                            text(note),
-                            NotedNight.air(night.from(), night.to(), night.extremeCelsius(), middle(band)))));
+                    .filter(night -> !isCovered(night, rollups))
+                    .ifPresent(night -> {
+                        // What a sensor told of a part of it is no night of its own.
+                        nights.removeIf(other -> overlaps(note, other.excursion(), middle(band)));
+                        nights.add(night(
+                                machine,
+                                night,
+                                how(note),
+                                text(note),
+                                NotedNight.air(night.from(), night.to(), night.extremeCelsius(), middle(band))));
+                    });
+        }
+        if (hasStoodHere(machine)) {
+            // A machine that stands idle between two sets is cold, and nobody in it minds.
+            nights.removeIf(night -> night.sets().isEmpty());
         }
         nights.sort(Comparator.comparing((Night n) -> n.excursion().from()).reversed());
         return new Known(counted(nights), band);
@@ -135,6 +143,27 @@ public final class MachineNights {
         return WorkingBand.of(
                 telling.temperatures(place, from, to, Cut.HOUR),
                 profiles.apply(Party.CUSTOM).setterTemperature().value());
+    }
+
+    /** Whether the book says of any eggs that they stood in it: where it never does, nobody notes places. */
+    private boolean hasStoodHere(MachineName machine) {
+        return picture.sets().values().stream()
+                .flatMap(set -> set.loads().values().stream())
+                .flatMap(load -> load.places().stream())
+                .anyMatch(place -> machine.equals(place.machine()));
+    }
+
+    /** Whether a sensor told of half of it or more. One that hangs on the same mains falls silent with them. */
+    private static boolean isCovered(Excursion night, List<Rollup> rollups) {
+        var told = Duration.ZERO;
+        for (var rollup : rollups) {
+            if (overlaps(rollup, night)) {
+                var from = rollup.from().isBefore(night.from()) ? night.from() : rollup.from();
+                var to = rollup.to().isAfter(night.to()) ? night.to() : rollup.to();
+                told = told.plus(Duration.between(from, to));
+            }
+        }
+        return told.multipliedBy(2).compareTo(night.length()) >= 0;
     }
 
     private static double middle(Band band) {

@@ -6,32 +6,35 @@ import eggwright.trade.RoomHeat;
 import java.util.List;
 
 /**
- * The band of a room: the trade's, made wider by what the room has held itself in the days before. A room that works is not
- * held against a table.
+ * The band of a room: the trade's, made wider by what the room has held itself in the week before. A room that works is not
+ * held against a table; but a night, or a day, that went wrong is no habit, and chicks are not let freeze by one.
  */
 final class RoomBand {
     /** A sensor is never quite at the height of the chicks: ours. */
     private static final double ABOUT_ONE_FIGURE = 4;
 
-    /** About what it has held: ours. */
-    private static final double ABOUT_HABIT = 1;
+    /** About the middle half of what it has held: ours. */
+    private static final double ABOUT_HABIT = 1.5;
 
-    private static final int ENOUGH_HOURS = 48;
+    /** No habit widens a band by more: ours. */
+    private static final double MOST_WIDER = 4;
+
+    /** Four days. */
+    private static final int ENOUGH_HOURS = 96;
 
     private RoomBand() {}
 
-    /** @param hours of the days before */
+    /** @param hours of the week before */
     static Band of(RoomHeat heat, List<Rollup> hours) {
         double about = heat.lowCelsius() == heat.highCelsius() ? ABOUT_ONE_FIGURE : 0;
         double low = heat.lowCelsius() - about;
         double high = heat.highCelsius() + about;
-        if (hours.size() >= ENOUGH_HOURS) {
-            var means = hours.stream().mapToDouble(Rollup::mean).sorted().toArray();
-            // The coldest and the warmest tenth are left out: a bad day is no habit.
-            int tenth = means.length / 10;
-            low = Math.min(low, means[tenth] - ABOUT_HABIT);
-            high = Math.max(high, means[means.length - 1 - tenth] + ABOUT_HABIT);
+        if (hours.size() < ENOUGH_HOURS) {
+            return new Band(low, high);
         }
-        return new Band(low, high);
+        var means = hours.stream().mapToDouble(Rollup::mean).sorted().toArray();
+        double coolest = means[means.length / 4] - ABOUT_HABIT;
+        double warmest = means[means.length - 1 - means.length / 4] + ABOUT_HABIT;
+        return new Band(Math.clamp(coolest, low - MOST_WIDER, low), Math.clamp(warmest, high, high + MOST_WIDER));
     }
 }

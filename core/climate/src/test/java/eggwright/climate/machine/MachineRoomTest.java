@@ -198,6 +198,49 @@ class MachineRoomTest {
                 from.plusHours(3),
                 read == null ? null : eggwright.units.Temperature.ofCelsius(read),
                 "as told");
+        var nights = new MachineNights(
+                        Ledger.of(with(incident)).picture(),
+                        new AirTelling(new NoReadings(), SensorCare.NONE),
+                        SpeciesProfile::of)
+                .of(SETTER, NOW.minusDays(10).toInstant(), NOW.toInstant());
+        if (kind == null) {
+            assertTrue(nights.isEmpty());
+            return;
+        }
+        assertEquals(kind, nights.getFirst().excursion().kind());
+        assertEquals(celsius, nights.getFirst().excursion().extremeCelsius());
+        assertEquals(how, nights.getFirst().how());
+    }
+
+    /** The sensor hangs on the same mains: one reading in the first minute is not the whole night. */
+    @Test
+    void notedNight_isKept_whereTheSensorFellSilentWithTheMains() {
+        var readings = new NoReadings();
+        var channel = new Channel(
+                new ReadingPlace.InMachine(SETTER), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
+        var gathered = new ReadingsGathered();
+        var cut = NOW.minusDays(3);
+        for (var at = NOW.minusDays(10); at.isBefore(NOW); at = at.plusMinutes(5)) {
+            if (!at.isAfter(cut) || !at.isBefore(cut.plusHours(5))) {
+                gathered.add(at.toInstant().toEpochMilli(), 37.5);
+            }
+        }
+        readings.take(channel, gathered.take());
+        var incident = new IncidentNoted(
+                IncidentKind.POWER_CUT, SETTER, cut.plusHours(5).toOffsetDateTime(), null, "mains");
+        var nights = new MachineNights(
+                        Ledger.of(with(incident)).picture(),
+                        new AirTelling(readings, SensorCare.NONE),
+                        SpeciesProfile::of)
+                .of(SETTER, NOW.minusDays(10).toInstant(), NOW.toInstant());
+        assertEquals(1, nights.size());
+        assertEquals(Night.How.NOTED, nights.getFirst().how());
+        assertEquals(Duration.ofHours(5), nights.getFirst().excursion().length());
+    }
+
+    /** The invented season without its own incidents, and with this one, three days ago. */
+    private static java.util.List<Kept> with(IncidentNoted incident) {
+        var from = NOW.minusDays(3).toOffsetDateTime();
         var entries = new java.util.ArrayList<>(DemoSeason.of(NOW.toInstant(), ZONE, 1).entries().stream()
                 .filter(kept -> !(kept.entry().payload() instanceof IncidentNoted))
                 .toList());
@@ -215,18 +258,7 @@ class MachineRoomTest {
                         1),
                 from.toInstant(),
                 Duration.ZERO));
-        var nights = new MachineNights(
-                        Ledger.of(entries).picture(),
-                        new AirTelling(new NoReadings(), SensorCare.NONE),
-                        SpeciesProfile::of)
-                .of(SETTER, NOW.minusDays(10).toInstant(), NOW.toInstant());
-        if (kind == null) {
-            assertTrue(nights.isEmpty());
-            return;
-        }
-        assertEquals(kind, nights.getFirst().excursion().kind());
-        assertEquals(celsius, nights.getFirst().excursion().extremeCelsius());
-        assertEquals(how, nights.getFirst().how());
+        return entries;
     }
 
     @Test

@@ -90,9 +90,88 @@ class WatchTest {
         assertEquals(NOW.minus(Duration.ofMinutes(60)), alert.since());
     }
 
+    /** The router hangs on the same mains: what was wrong when the sensor fell silent is not well because it is silent. */
     @Test
-    void sensorThatIsSilent_saysNothingOfNow() {
-        assertEquals(List.of(), alerts(SETTER, 45, before -> before <= 90 ? 30.0 : 37.5));
+    void sensorThatFellSilentOutside_isRemembered_asSilent() {
+        var alert = alerts(SETTER, 45, before -> before <= 90 ? 30.0 : 37.5).getFirst();
+        assertEquals(Alert.Hearing.SILENT_SINCE, alert.hearing());
+        assertEquals(List.of(), alerts(SETTER, 45, before -> 37.5));
+        assertEquals(List.of(), alerts(SETTER, 7 * 60, before -> before <= 8 * 60 ? 30.0 : 37.5));
+    }
+
+    /** A hatcher runs some days a week: what it held while it stood idle is no habit of it. */
+    @Test
+    void machineThatStoodIdle_isHeldToWhatItHoldsAtWork() {
+        assertEquals(List.of(), alerts(SETTER, 0, before -> before <= 30 * 60 ? 37.5 : 20.0));
+    }
+
+    @Test
+    void patience_isTenMinutes_howeverTheClockFalls() {
+        for (int shift = 0; shift < 5; shift++) {
+            int open = shift;
+            var now = NOW.plus(Duration.ofMinutes(open));
+            assertEquals(List.of(), watched(now, before -> before <= 8 ? 34.0 : 37.5), "minute " + open);
+            assertEquals(1, watched(now, before -> before <= 12 ? 34.0 : 37.5).size(), "minute " + open);
+        }
+    }
+
+    private static List<Alert> watched(Instant now, LongToDoubleFunction celsius) {
+        var readings = new NoReadings();
+        var all = Readings.NONE;
+        for (int before = 600; before > 0; before--) {
+            all = all.and(Readings.of(now.minus(Duration.ofMinutes(before)), celsius.applyAsDouble(before)));
+        }
+        readings.take(new Channel(SETTER, SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS), all);
+        return new Watch(FARM, new AirTelling(readings, SensorCare.NONE), SpeciesProfile::of).at(now);
+    }
+
+    /** The old logger died, and the new one has told little yet: it is the one that is heard. */
+    @Test
+    void secondSensor_isHeard_howeverMuchTheFirstHasTold() {
+        var readings = new NoReadings();
+        var old = Readings.NONE;
+        var fresh = Readings.NONE;
+        for (int before = 1_400; before > 0; before -= 5) {
+            var at = NOW.minus(Duration.ofMinutes(before));
+            old = before > 60 ? old.and(Readings.of(at, 37.5)) : old;
+            fresh = before <= 30 ? fresh.and(Readings.of(at, 20)) : fresh;
+        }
+        readings.take(new Channel(SETTER, new SensorName("old"), Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS), old);
+        readings.take(new Channel(SETTER, new SensorName("new"), Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS), fresh);
+        assertEquals(
+                1,
+                new Watch(FARM, new AirTelling(readings, SensorCare.NONE), SpeciesProfile::of)
+                        .at(NOW)
+                        .size());
+    }
+
+    /** A lamp that went out in the evening is still out in the morning. */
+    @Test
+    void coldNightInTheBrooder_isNoHabit() {
+        for (int hours : new int[] {2, 8, 14, 20}) {
+            assertEquals(
+                    1,
+                    alerts(new ReadingPlace.Brooder(), 0, before -> before <= hours * 60L ? 15.0 : 34.0)
+                            .size(),
+                    hours + " h");
+        }
+    }
+
+    @Test
+    void place_isCalledWell_onlyWhereASensorSaysSo() {
+        assertEquals(new Watch.Standing.Inside(), standing(0, before -> 37.5));
+        assertEquals(new Watch.Standing.NotTold(), standing(45, before -> 37.5));
+        assertEquals(new Watch.Standing.NotTold(), standing(0, before -> before <= 5 ? 34.0 : 37.5));
+    }
+
+    private static Watch.Standing standing(int silentMinutes, LongToDoubleFunction celsius) {
+        var readings = new NoReadings();
+        var all = Readings.NONE;
+        for (int before = 600; before > silentMinutes; before--) {
+            all = all.and(Readings.of(NOW.minus(Duration.ofMinutes(before)), celsius.applyAsDouble(before)));
+        }
+        readings.take(new Channel(SETTER, SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS), all);
+        return new Watch(FARM, new AirTelling(readings, SensorCare.NONE), SpeciesProfile::of).of(SETTER, NOW);
     }
 
     @Test

@@ -11,9 +11,14 @@ const QUIET = 'eggwright-quiet';
 const box = document.getElementById('outside');
 const list = box?.querySelector('ul');
 const isLamp = document.documentElement.dataset.look === 'lamp';
-let key = box?.dataset.key ?? '';
+/** What is outside: a word for each place, which stays the same as long as it is. */
+let keys = words(box?.dataset.key ?? '');
 let missed = 0;
 let air = null;
+
+function words(key) {
+  return key === '' ? [] : key.split(' ');
+}
 
 /** A button of the box. Made here: without script there is nothing to hear. */
 function button(words, press) {
@@ -27,31 +32,31 @@ function button(words, press) {
 
 const sound = button(box?.dataset.sound, () => hear());
 const quiet = button(box?.dataset.quiet, () => {
-  localStorage.setItem(QUIET, JSON.stringify({ key, until: Date.now() + QUIET_MS }));
+  localStorage.setItem(QUIET, JSON.stringify({ keys, until: Date.now() + QUIET_MS }));
   offer();
 });
 
-/** What is quiet stays so until the time is over, or another place leaves its band. */
+/** What is quiet stays so until the time is over; another place that leaves its band is heard. */
 function isQuiet() {
   try {
     const kept = JSON.parse(localStorage.getItem(QUIET) ?? 'null');
-    return kept !== null && kept.key === key && kept.until > Date.now();
+    return kept !== null && kept.until > Date.now() && keys.every(key => kept.keys.includes(key));
   } catch {
     return false;
   }
 }
 
 function offer() {
-  const isOut = key !== '';
+  const isOut = keys.length > 0;
   quiet.hidden = !isOut || isQuiet() || air?.state !== 'running';
   sound.hidden = !isOut || isQuiet() || air?.state === 'running';
 }
 
 /** Two falling tones. Browsers let a page sound only after it was touched. */
 function hear() {
-  if (key === '' || isQuiet() || typeof AudioContext === 'undefined') return offer();
+  if (keys.length === 0 || isQuiet() || typeof AudioContext === 'undefined') return offer();
   air ??= new AudioContext();
-  if (air.state === 'suspended') air.resume().then(offer, offer);
+  if (air.state !== 'running') air.resume().then(offer, offer);
   if (air.state === 'running') {
     [[880, 0], [660, 0.35]].forEach(([hertz, after]) => {
       const from = air.currentTime + after;
@@ -70,8 +75,8 @@ function hear() {
 }
 
 function show(told) {
-  const isNew = told.key !== key;
-  key = told.key;
+  const isNew = words(told.key).some(key => !keys.includes(key));
+  keys = words(told.key);
   box.hidden = told.places.length === 0;
   document.body.toggleAttribute('data-outside', !box.hidden);
   // A reader speaks what changes: the degrees of a place that is out already are told without a word.
@@ -89,6 +94,7 @@ function show(told) {
 }
 
 async function ask() {
+  let wrong = box.dataset.deaf;
   try {
     const answer = await fetch('/api/outside', { signal: AbortSignal.timeout(GIVE_UP_MS), cache: 'no-store' });
     if (answer.ok) {
@@ -96,12 +102,13 @@ async function ask() {
       show(await answer.json());
       return;
     }
+    if (answer.status === 401 || answer.status === 403) wrong = box.dataset.gone;
   } catch {
     // Told below.
   }
   missed++;
   if (missed >= DEAF_AFTER && !isLamp) {
-    show({ key, places: [{ path: location.pathname + location.search, text: box.dataset.deaf }] });
+    show({ key: keys.join(' '), places: [{ path: location.pathname + location.search, text: wrong }] });
   }
 }
 
@@ -114,7 +121,7 @@ if (box) {
   hear();
   setInterval(ask, ASK_AGAIN_MS);
   setInterval(hear, SOUND_AGAIN_MS);
-  addEventListener('pointerdown', () => { if (key !== '' && air?.state === 'suspended') air.resume().then(offer, offer); });
+  addEventListener('pointerdown', () => { if (keys.length > 0 && air && air.state !== 'running') air.resume().then(offer, offer); });
   document.addEventListener('visibilitychange', () => { if (document.visibilityState === 'visible') ask(); });
   if (isLamp) ask();
 }
