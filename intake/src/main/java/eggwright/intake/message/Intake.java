@@ -3,12 +3,9 @@ package eggwright.intake.message;
 import eggwright.climate.reading.ReadingStore;
 import eggwright.climate.reading.ReadingStore.Taken;
 import eggwright.climate.reading.Readings;
-import eggwright.climate.sensor.Sifting;
-import eggwright.climate.sensor.Sound;
 import eggwright.intake.message.Complaint.Kind;
 import eggwright.intake.sensor.Sensor;
 import eggwright.intake.sensor.Sensors;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.HashMap;
@@ -27,7 +24,6 @@ public final class Intake {
     public static final int LONGEST = 128 * 1024;
 
     private static final Logger LOG = LoggerFactory.getLogger(Intake.class);
-    private static final Duration BEFORE = Duration.ofMillis(6 * Sound.JUMP_MILLIS);
 
     private final Sensors sensors;
     private final ReadingStore readings;
@@ -130,16 +126,8 @@ public final class Intake {
         // What stands twice in one message was known when it was read the second time.
         long known = tellings.size() - taken.fresh();
         count(sensor, taken.fresh(), known);
-        return new Outcome.Kept(sensor, new Taken(taken.fresh(), known), heldBack(sensor, told));
-    }
-
-    private long heldBack(Sensor sensor, Readings told) {
-        var first = told.at(0);
-        var last = told.at(told.count() - 1);
-        var around = readings.between(sensor.channel(), first.minus(BEFORE), last.plusMillis(1));
-        return Sifting.of(sensor.channel(), around, List.of()).held().stream()
-                .filter(held -> !held.at().isBefore(first))
-                .count();
+        return new Outcome.Kept(
+                sensor, new Taken(taken.fresh(), known), HeldBack.count(readings, sensor.channel(), told));
     }
 
     private synchronized void count(Sensor sensor, long fresh, long known) {

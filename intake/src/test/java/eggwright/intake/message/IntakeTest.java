@@ -9,6 +9,7 @@ import eggwright.climate.reading.Quantity;
 import eggwright.climate.reading.ReadingStore.Taken;
 import eggwright.climate.reading.ReadingUnit;
 import eggwright.climate.reading.Readings;
+import eggwright.climate.reading.ReadingsGathered;
 import eggwright.intake.Shelf2;
 import eggwright.intake.message.Complaint.Kind;
 import eggwright.intake.sensor.Sensors;
@@ -222,5 +223,43 @@ class IntakeTest {
         assertEquals(
                 1, assertInstanceOf(Intake.Outcome.Kept.class, send("139.5")).heldBack());
         assertEquals(2, kept().count());
+    }
+
+    @Test
+    void heldBack_countsOnlyWhatWasTold_andReadsNoHistoryBetween() {
+        var history = new ReadingsGathered();
+        var start = Shelf2.NOON.minus(Duration.ofDays(30));
+        for (int i = 0; i < 10_000; i++) {
+            // Every hundredth cannot be: held back, but of no concern to the message.
+            history.add(start.plus(Duration.ofMinutes(i)).toEpochMilli(), i % 100 == 0 ? 900 : 99.5);
+        }
+        shelf.readings.take(Shelf2.CHANNEL, history.take());
+        long before = shelf.readings.given;
+        var outcome = send("""
+                [{"at":"2001-06-01T00:00:00Z","value":99.4},
+                 {"at":"%s","value":900.5},
+                 {"at":"2027-05-12T16:50:00Z","value":99.6}]""".formatted(start.plus(Duration.ofMinutes(5_000).plusSeconds(30))));
+        assertEquals(1, assertInstanceOf(Intake.Outcome.Kept.class, outcome).heldBack());
+        assertTrue(shelf.readings.given - before < 100, "an hour before each reading, not twenty-six years");
+    }
+
+    /** RFC 3339, section 5.7: days as the months have them, hours up to 23. 2027 is no leap year, 2024 is. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"2027-02-30T06:00:00Z", "2027-02-29T06:00:00Z", "2027-04-31T06:00:00Z", "2027-04-30T24:00:00Z"})
+    void dayThatNoCalendarHas_isNoTime(String at) {
+        assertEquals(new Moments.Read.Wrong(Kind.NOT_A_TIME), new Moments(Shelf2.NOON).read(at));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "2024-02-29T06:00:00-05:00",
+                "2024-02-29T06:00:00-0500",
+                "2024-02-29T06:00:00-05",
+                "2024-02-29t11:00:00z"
+            })
+    void dayOfALeapYear_isRead_howeverItsOffsetIsWritten(String at) {
+        assertEquals(new Moments.Read.At(Instant.parse("2024-02-29T11:00:00Z")), new Moments(Shelf2.NOON).read(at));
     }
 }
