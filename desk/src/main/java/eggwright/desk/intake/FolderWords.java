@@ -56,6 +56,7 @@ final class FolderWords {
                                 ? words.say("why.unknownMachine", folder)
                                 : words.say("why.nearMachine", folder, near));
             case Why.TooDeep() -> List.of(words.say("why.tooDeep"));
+            case Why.Unreadable() -> List.of(words.say("why.unreadable"));
             case Why.Broke(var how) -> List.of(words.say("why.broke", how));
             case Why.Problems(var refused) -> {
                 var said = new ArrayList<String>();
@@ -83,6 +84,7 @@ final class FolderWords {
             case Why.NoMachine machine -> SensorsPage.Help.LOOK;
             case Why.UnknownMachine machine -> SensorsPage.Help.NONE;
             case Why.TooDeep deep -> SensorsPage.Help.NONE;
+            case Why.Unreadable unreadable -> SensorsPage.Help.NONE;
             case Why.Broke broke -> SensorsPage.Help.NONE;
         };
     }

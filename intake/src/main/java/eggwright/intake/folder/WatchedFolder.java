@@ -6,8 +6,6 @@ import eggwright.intake.file.LoggerFiles;
 import eggwright.intake.folder.WatchedFile.State;
 import eggwright.intake.folder.WatchedFile.Why;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
@@ -16,9 +14,10 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -37,8 +36,9 @@ public final class WatchedFolder {
     static final Duration AGAIN = Duration.ofMinutes(1);
 
     private static final Logger LOG = LoggerFactory.getLogger(WatchedFolder.class);
-    private static final int DEEPEST = 3;
-    private static final List<String> UNFINISHED = List.of(".part", ".tmp", ".crdownload", "~");
+
+    /** While many files are taken the list is made anew so often: after each of thousands it would cost more than they. */
+    private static final Duration SHOWN_EVERY = Duration.ofSeconds(1);
 
     private final Path folder;
     private final FileTaking taking;
@@ -47,6 +47,7 @@ public final class WatchedFolder {
     private final Supplier<FarmPlaces> farm;
     private final InstantSource clock;
     private final Map<String, Noticed> noticed = new TreeMap<>();
+    private SortedSet<String> unreadable = new TreeSet<>();
     private volatile Looked looked;
 
     /** A file as it was when it was last asked. */
@@ -98,14 +99,20 @@ public final class WatchedFolder {
     public synchronized void look() {
         var now = clock.instant();
         try {
-            var there = there();
-            noticed.keySet().retainAll(there.keySet());
-            for (var file : there.entrySet()) {
+            var walk = FolderWalk.through(folder);
+            unreadable = walk.unreadable();
+            noticed.keySet().retainAll(walk.files().keySet());
+            var shown = now;
+            for (var file : walk.files().entrySet()) {
                 one(file.getKey(), file.getValue());
-                show(now, "");
+                var then = clock.instant();
+                if (!then.isBefore(shown.plus(SHOWN_EVERY))) {
+                    show(now, "");
+                    shown = then;
+                }
             }
             show(now, "");
-        } catch (IOException | UncheckedIOException unread) {
+        } catch (IOException unread) {
             LOG.debug("{} could not be read", folder, unread);
             show(now, String.valueOf(unread.getMessage()));
         }
@@ -116,40 +123,14 @@ public final class WatchedFolder {
                 folder,
                 Optional.of(now),
                 trouble,
-                noticed.entrySet().stream()
-                        .map(n -> new WatchedFile(n.getKey(), n.getValue().state()))
+                Stream.concat(
+                                unreadable.stream()
+                                        .map(name ->
+                                                new WatchedFile(name, new State.NotTaken(now, new Why.Unreadable()))),
+                                noticed.entrySet().stream()
+                                        .map(n -> new WatchedFile(
+                                                n.getKey(), n.getValue().state())))
                         .toList());
-    }
-
-    /** By their names under the folder. Hidden files and such as programs write until they are whole are left out. */
-    private Map<String, Shape> there() throws IOException {
-        var root = folder.toRealPath();
-        try (Stream<Path> all = Files.walk(root, DEEPEST)) {
-            return all.filter(Files::isRegularFile)
-                    .filter(file -> !isPassedOver(root.relativize(file)))
-                    .collect(Collectors.toMap(
-                            file -> root.relativize(file).toString().replace('\\', '/'),
-                            WatchedFolder::shape,
-                            (a, b) -> b,
-                            TreeMap::new));
-        }
-    }
-
-    private static boolean isPassedOver(Path under) {
-        for (var part : under) {
-            if (part.toString().startsWith(".")) {
-                return true;
-            }
-        }
-        return UNFINISHED.stream().anyMatch(under.toString()::endsWith);
-    }
-
-    private static Shape shape(Path file) {
-        try {
-            return Shape.of(Files.readAttributes(file, BasicFileAttributes.class));
-        } catch (IOException gone) {
-            throw new UncheckedIOException(gone);
-        }
     }
 
     private void one(String name, Shape shape) {

@@ -2,6 +2,7 @@ package eggwright.intake.folder;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.name.MachineName;
@@ -24,13 +25,19 @@ import eggwright.sheet.logger.LoggerImport;
 import eggwright.sheet.logger.Looked;
 import eggwright.sheet.logger.TimeForm;
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -220,11 +227,13 @@ class WatchedFolderTest {
         write("Seter/may.csv", TWO_ROWS);
         write("both.csv", named);
         write("Setter/2027/may.csv", TWO_ROWS);
+        write("Setter/2027/05/12/night.csv", TWO_ROWS);
         watched.look();
         clock.forward(WatchedFolder.STILL);
         assertEquals(new Why.NoMachine(), why(look("may.csv")));
         assertEquals(new Why.UnknownMachine("Seter", "Setter"), why(look("Seter/may.csv")));
         assertEquals(new Why.TooDeep(), why(look("Setter/2027/may.csv")));
+        assertEquals(new Why.TooDeep(), why(look("Setter/2027/05/12/night.csv")));
         assertInstanceOf(State.Taken.class, look("both.csv"));
         farm = new FarmPlaces(List.of("Setter", "Hatcher", "Seter"), CHICAGO);
         assertInstanceOf(State.Taken.class, look("Seter/may.csv"), "the machine was added meanwhile");
@@ -293,5 +302,54 @@ class WatchedFolderTest {
         } finally {
             watch.close();
         }
+    }
+
+    /** By the walk itself: who runs the tests may be let in everywhere, as the machine's owner is. */
+    @Test
+    void whatCannotBeRead_isNamed_andKeepsNothingElseOut() throws IOException {
+        var walk = new FolderWalk(folder);
+        var lost = folder.resolve("lost+found");
+        assertEquals(FileVisitResult.CONTINUE, walk.visitFileFailed(lost, new AccessDeniedException("lost+found")));
+        assertEquals(
+                FileVisitResult.CONTINUE,
+                walk.postVisitDirectory(folder.resolve("Setter"), new IOException("Input/output error")));
+        assertEquals(
+                FileVisitResult.CONTINUE,
+                walk.visitFileFailed(folder.resolve("gone.csv"), new NoSuchFileException("gone.csv")));
+        assertEquals(List.of("Setter", "lost+found"), List.copyOf(walk.unreadable()), "what is gone is not named");
+        assertThrows(IOException.class, () -> walk.visitFileFailed(folder, new AccessDeniedException("all of it")));
+    }
+
+    @Test
+    void hiddenFolder_isNotEntered_andLinkThatLeadsNowhereIsNoFault() throws IOException {
+        var hidden = Files.createDirectories(folder.resolve(".snapshots"));
+        var attributes = Files.readAttributes(hidden, BasicFileAttributes.class);
+        assertEquals(FileVisitResult.SKIP_SUBTREE, new FolderWalk(folder).preVisitDirectory(hidden, attributes));
+        confirm(TWO_ROWS);
+        Files.createSymbolicLink(folder.resolve("nowhere.csv"), folder.resolve("never.csv"));
+        write("Setter/may.csv", TWO_ROWS);
+        assertInstanceOf(State.Taken.class, lookWhenStill("Setter/may.csv"));
+        assertEquals(1, watched.looked().files().size());
+    }
+
+    /** A list of all files after each of them costs the square of their number. */
+    @Test
+    void whatCameOfALook_isNotListedAnew_afterEveryFile() throws IOException {
+        for (int i = 0; i < 5; i++) {
+            write("Setter/may" + i + ".csv", TWO_ROWS);
+        }
+        var meanwhile = Collections.newSetFromMap(new IdentityHashMap<WatchedFolder.Looked, Boolean>());
+        watched = new WatchedFolder(
+                folder,
+                files,
+                memory,
+                () -> {
+                    meanwhile.add(watched.looked());
+                    return farm;
+                },
+                clock);
+        watched.look();
+        assertEquals(1, meanwhile.size());
+        assertEquals(5, watched.looked().files().size());
     }
 }
