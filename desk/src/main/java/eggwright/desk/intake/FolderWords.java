@@ -1,6 +1,7 @@
 package eggwright.desk.intake;
 
 import eggwright.desk.words.Words;
+import eggwright.intake.file.TakenFile;
 import eggwright.intake.folder.WatchedFile;
 import eggwright.intake.folder.WatchedFile.State;
 import eggwright.intake.folder.WatchedFile.Why;
@@ -32,9 +33,7 @@ final class FolderWords {
                     waiting.add(new SensorsPage.Waiting(file.name(), reasons(why), help(why)));
                 case State.Growing growing -> taken.add(words.say("file.growing", file.name()));
                 case State.TakenBefore before -> taken.add(words.say("file.before", file.name()));
-                case State.Taken(var at, var what) ->
-                    taken.add(words.say(
-                            "file.taken", file.name(), stamp.apply(at), what.fresh(), what.known(), what.heldBack()));
+                case State.Taken(var at, var what) -> taken.add(taken(file.name(), at, what));
             }
         }
         return new SensorsPage.FolderShown(
@@ -44,6 +43,15 @@ final class FolderWords {
                 looked.trouble().isEmpty() ? "" : words.say("folder.trouble", looked.trouble()),
                 waiting,
                 taken);
+    }
+
+    private String taken(String name, Instant at, TakenFile.Kept what) {
+        return switch (what.odd()) {
+            case TakenFile.Odd.Counted odd ->
+                words.say("file.taken", name, stamp.apply(at), what.fresh(), what.known(), odd.heldBack());
+            case TakenFile.Odd.NotCounted() ->
+                words.say("file.takenNotCounted", name, stamp.apply(at), what.fresh(), what.known());
+        };
     }
 
     private List<String> reasons(Why why) {

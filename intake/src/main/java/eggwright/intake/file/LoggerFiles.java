@@ -11,9 +11,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Takes loggers' files, by command, from a page or out of a folder: all by the same columns, remembered in one place. */
 public final class LoggerFiles {
+    private static final Logger LOG = LoggerFactory.getLogger(LoggerFiles.class);
     private static final String COLUMNS = "columns";
     private static final String CLOCK = "clock";
     private static final String DATES = "dates";
@@ -119,23 +122,39 @@ public final class LoggerFiles {
                             new TakenFile.Refused(problems, beyond);
                         case LoggerImport.Outcome.Loaded loaded -> {
                             var taken = load.keep();
-                            remember(seen, into.zone(), farms);
-                            yield kept(seen, loaded, taken.fresh());
+                            rememberIfPossible(file, seen, into.zone(), farms);
+                            yield kept(file, seen, loaded, taken.fresh());
                         }
                     });
         }
     }
 
-    private TakenFile.Kept kept(Looked.Seen seen, LoggerImport.Outcome.Loaded loaded, long fresh) {
-        var odd = Oddities.of(readings, loaded.channels(), loaded.first(), loaded.last());
+    /** All is kept by now: to say otherwise would be untrue. At worst its columns are asked for once more. */
+    private void rememberIfPossible(LoggerFile file, Looked.Seen seen, ZoneId zone, ZoneId farms) {
+        try {
+            remember(seen, zone, farms);
+        } catch (RuntimeException forgotten) {
+            LOG.warn("{} is kept; what its columns hold could not be remembered", file.name(), forgotten);
+        }
+    }
+
+    private TakenFile.Odd odd(LoggerFile file, LoggerImport.Outcome.Loaded loaded) {
+        try {
+            var odd = Oddities.of(readings, loaded.channels(), loaded.first(), loaded.last());
+            return new TakenFile.Odd.Counted(odd.held(), odd.firstHeld(), odd.gaps());
+        } catch (RuntimeException notCounted) {
+            LOG.warn("{} is kept; what is odd in it could not be counted", file.name(), notCounted);
+            return new TakenFile.Odd.NotCounted();
+        }
+    }
+
+    private TakenFile.Kept kept(LoggerFile file, Looked.Seen seen, LoggerImport.Outcome.Loaded loaded, long fresh) {
         return new TakenFile.Kept(
                 loaded.rows(),
                 fresh,
                 loaded.values() - fresh,
                 loaded.empty(),
-                odd.held(),
-                odd.firstHeld(),
-                odd.gaps(),
+                odd(file, loaded),
                 loaded.first(),
                 loaded.last(),
                 seen.columns().text(),

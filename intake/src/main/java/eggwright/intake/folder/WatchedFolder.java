@@ -142,10 +142,19 @@ public final class WatchedFolder {
             noticed.put(name, new Noticed(shape, now, known ? new State.TakenBefore() : new State.Growing(), around));
         } else if (isDue(last, around, now)) {
             var state = taking.take(name, shape, around.farm(), now);
-            if (state instanceof State.Taken) {
-                memory.keep(setting(name), shape.text());
-            }
             noticed.put(name, new Noticed(shape, last.since(), state, around));
+            if (state instanceof State.Taken) {
+                rememberIfPossible(name, shape);
+            }
+        }
+    }
+
+    /** It is taken by now; at worst it is read once more after the next start, and all of it is known. */
+    private void rememberIfPossible(String name, Shape shape) {
+        try {
+            memory.keep(setting(name), shape.text());
+        } catch (RuntimeException forgotten) {
+            LOG.warn("{} is taken; that it was could not be remembered", name, forgotten);
         }
     }
 

@@ -11,6 +11,7 @@ import java.time.InstantSource;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -45,9 +46,9 @@ public final class Intake {
         /**
          * All its readings are kept; they survive a power cut.
          *
-         * @param heldBack of them: kept, but not believed
+         * @param heldBack of them: kept, but not believed; empty where that could not be counted
          */
-        record Kept(Sensor by, Taken taken, long heldBack) implements Outcome {}
+        record Kept(Sensor by, Taken taken, OptionalLong heldBack) implements Outcome {}
 
         /** Nothing of it is kept. */
         record Refused(Complaint why) implements Outcome {}
@@ -126,8 +127,17 @@ public final class Intake {
         // What stands twice in one message was known when it was read the second time.
         long known = tellings.size() - taken.fresh();
         count(sensor, taken.fresh(), known);
-        return new Outcome.Kept(
-                sensor, new Taken(taken.fresh(), known), HeldBack.count(readings, sensor.channel(), told));
+        return new Outcome.Kept(sensor, new Taken(taken.fresh(), known), heldBack(sensor, told));
+    }
+
+    /** What fails here fails after all was kept: to refuse the message now would be untrue. */
+    private OptionalLong heldBack(Sensor sensor, Readings told) {
+        try {
+            return OptionalLong.of(HeldBack.count(readings, sensor.channel(), told));
+        } catch (RuntimeException notCounted) {
+            LOG.warn("What {} told is kept; what of it is held back could not be counted", sensor.name(), notCounted);
+            return OptionalLong.empty();
+        }
     }
 
     private synchronized void count(Sensor sensor, long fresh, long known) {

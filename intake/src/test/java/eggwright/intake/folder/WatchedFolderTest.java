@@ -14,6 +14,7 @@ import eggwright.climate.reading.Readings;
 import eggwright.climate.reading.SensorName;
 import eggwright.intake.MemoryReadings;
 import eggwright.intake.Shelf2;
+import eggwright.intake.file.ColumnMemory;
 import eggwright.intake.file.ColumnsInMemory;
 import eggwright.intake.file.FarmPlaces;
 import eggwright.intake.file.LoggerFiles;
@@ -25,6 +26,7 @@ import eggwright.sheet.logger.LoggerImport;
 import eggwright.sheet.logger.Looked;
 import eggwright.sheet.logger.TimeForm;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -74,7 +76,7 @@ class WatchedFolderTest {
     }
 
     private void confirm(String text, ZoneId clockOfTheLogger, Optional<TimeForm> dates) {
-        var file = LoggerFile.of(text.getBytes(java.nio.charset.StandardCharsets.UTF_8), "first.csv");
+        var file = LoggerFile.of(text.getBytes(StandardCharsets.UTF_8), "first.csv");
         var seen = (Looked.Seen) files.look(file, Optional.empty(), dates);
         var into = new LoggerImport.Into(
                 Optional.of(new ReadingPlace.InMachine(new MachineName("Hatcher"))), clockOfTheLogger, clock.instant());
@@ -351,5 +353,43 @@ class WatchedFolderTest {
         watched.look();
         assertEquals(1, meanwhile.size());
         assertEquals(5, watched.looked().files().size());
+    }
+
+    @Test
+    void fileThatIsKept_isNotCalledBroken_becauseItCannotBeReadAgain() throws IOException {
+        confirm(TWO_ROWS);
+        write("Setter/may.csv", TWO_ROWS);
+        readings.isUnreadable = true;
+        var taken = assertInstanceOf(State.Taken.class, lookWhenStill("Setter/may.csv"));
+        assertEquals(new TakenFile.Odd.NotCounted(), taken.what().odd());
+        readings.isUnreadable = false;
+        assertEquals(2, air("Setter").count());
+    }
+
+    @Test
+    void fileThatIsKept_isTaken_whereNothingCanBeRemembered() throws IOException {
+        var forgetful = new ColumnMemory() {
+            @Override
+            public Optional<String> find(String name) {
+                return memory.find(name);
+            }
+
+            @Override
+            public void keep(String name, String value) {
+                throw new IllegalStateException("The disk is full");
+            }
+        };
+        confirm(TWO_ROWS);
+        write("Setter/april.csv", TWO_ROWS);
+        write("Setter/may.csv", TWO_ROWS);
+        var forgetting = new LoggerFiles(readings, forgetful);
+        watched = new WatchedFolder(
+                folder, forgetting, forgetful, () -> new FarmPlaces(List.of("Setter"), ZoneOffset.UTC), clock);
+        assertInstanceOf(State.Taken.class, lookWhenStill("Setter/april.csv"));
+        assertInstanceOf(State.Taken.class, look("Setter/may.csv"), "and keeps no other file out");
+        var other = LoggerFile.of("Time,T9\n2027-05-12 06:00,99.5\n".getBytes(StandardCharsets.UTF_8), "other.csv");
+        var seen = (Looked.Seen) forgetting.look(other, Optional.empty(), Optional.empty());
+        var into = new LoggerImport.Into(Optional.of(new ReadingPlace.Brooder()), CHICAGO, clock.instant());
+        assertInstanceOf(TakenFile.Kept.class, forgetting.take(other, seen, into, CHICAGO), "columns of a new header");
     }
 }

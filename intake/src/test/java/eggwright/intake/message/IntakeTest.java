@@ -16,6 +16,7 @@ import eggwright.intake.sensor.Sensors;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,7 +55,7 @@ class IntakeTest {
                 "{\"value\": 9.95e1, \"unit\": \"F\"}"
             })
     void number_isTakenAsOfNow(String body) {
-        assertEquals(new Intake.Outcome.Kept(shelf.added.sensor(), new Taken(1, 0), 0), send(body));
+        assertEquals(new Intake.Outcome.Kept(shelf.added.sensor(), new Taken(1, 0), OptionalLong.of(0)), send(body));
         assertEquals(Readings.of(Shelf2.NOON, 99.5), kept());
     }
 
@@ -213,7 +214,9 @@ class IntakeTest {
         var celsius =
                 (Sensors.Added.In) shelf.sensors.add(Shelf2.channel(Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS));
         var outcome = shelf.intake.take(celsius.token(), "99.5".getBytes(UTF_8), Delivery.LIVE);
-        assertEquals(1, assertInstanceOf(Intake.Outcome.Kept.class, outcome).heldBack());
+        assertEquals(
+                OptionalLong.of(1),
+                assertInstanceOf(Intake.Outcome.Kept.class, outcome).heldBack());
     }
 
     @Test
@@ -221,7 +224,8 @@ class IntakeTest {
         send("99.5");
         shelf.clock.forward(Duration.ofMinutes(1));
         assertEquals(
-                1, assertInstanceOf(Intake.Outcome.Kept.class, send("139.5")).heldBack());
+                OptionalLong.of(1),
+                assertInstanceOf(Intake.Outcome.Kept.class, send("139.5")).heldBack());
         assertEquals(2, kept().count());
     }
 
@@ -239,7 +243,9 @@ class IntakeTest {
                 [{"at":"2001-06-01T00:00:00Z","value":99.4},
                  {"at":"%s","value":900.5},
                  {"at":"2027-05-12T16:50:00Z","value":99.6}]""".formatted(start.plus(Duration.ofMinutes(5_000).plusSeconds(30))));
-        assertEquals(1, assertInstanceOf(Intake.Outcome.Kept.class, outcome).heldBack());
+        assertEquals(
+                OptionalLong.of(1),
+                assertInstanceOf(Intake.Outcome.Kept.class, outcome).heldBack());
         assertTrue(shelf.readings.given - before < 100, "an hour before each reading, not twenty-six years");
     }
 
@@ -261,5 +267,15 @@ class IntakeTest {
             })
     void dayOfALeapYear_isRead_howeverItsOffsetIsWritten(String at) {
         assertEquals(new Moments.Read.At(Instant.parse("2024-02-29T11:00:00Z")), new Moments(Shelf2.NOON).read(at));
+    }
+
+    @Test
+    void whatIsKept_isNotRefused_becauseItCannotBeReadAgain() {
+        shelf.readings.isUnreadable = true;
+        var kept = assertInstanceOf(Intake.Outcome.Kept.class, send("99.5"));
+        assertEquals(OptionalLong.empty(), kept.heldBack());
+        shelf.readings.isUnreadable = false;
+        assertEquals(1, kept().count());
+        assertEquals(new Tally(1, 0, 0, Optional.empty()), shelf.intake.tally(shelf.added.sensor()));
     }
 }
