@@ -135,6 +135,7 @@ public final class FilePages implements Pages {
             if (file.kept().isPresent()) {
                 return onward(file);
             }
+            var guard = Guard.of(file);
             var header = LoggerImport.header(file.file()).orElse(List.of());
             var looked = incoming.files()
                     .look(file.file(), FileForm.columns(visit.typed(), header), FileForm.dates(visit.typed()));
@@ -143,12 +144,12 @@ public final class FilePages implements Pages {
             }
             return switch (looked) {
                 case Looked.InDoubt doubt -> views.looked(422, visit, file, doubt, List.of());
-                case Looked.Seen seen -> take(visit, file, seen, header);
+                case Looked.Seen seen -> take(visit, file, seen, header, guard);
             };
         }
     }
 
-    private Answer take(Visit visit, Staged file, Looked.Seen seen, List<String> header) {
+    private Answer take(Visit visit, Staged file, Looked.Seen seen, List<String> header, Guard guard) {
         var words = words(visit);
         var toMend = new ArrayList<Form.ToMend>();
         var place = place(visit, seen, words, toMend);
@@ -161,14 +162,17 @@ public final class FilePages implements Pages {
                 place,
                 new FileForm(farm(), incoming.files().zone(file.file()), words).zone(visit.typed()),
                 clock.instant());
-        TakenFile taken;
+        Optional<TakenFile> taken;
         try {
-            taken = incoming.files().take(file.file(), seen, into, farm().zone());
+            taken = guard.take(incoming.files(), file.file(), seen, into, farm().zone());
         } catch (RuntimeException notSaved) {
             LOG.error("A logger's file was not kept", notSaved);
             return views.looked(503, visit, file, seen, List.of(new Form.ToMend("", words.say("file.notSaved"))));
         }
-        return switch (taken) {
+        if (taken.isEmpty()) {
+            return views.looked(409, visit, file, seen, List.of(new Form.ToMend("", words.say("file.changed"))));
+        }
+        return switch (taken.get()) {
             case TakenFile.Refused refused -> views.refused(visit, file, seen, refused);
             case TakenFile.Kept kept -> {
                 file.keep(kept);

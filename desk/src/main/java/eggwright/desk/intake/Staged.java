@@ -23,7 +23,7 @@ final class Staged {
         record Aside(Path folder) implements Origin {}
 
         /** In the watched folder, where it stays. */
-        record Watched() implements Origin {}
+        record Watched(Path path) implements Origin {}
     }
 
     /** @param place that was chosen when it was brought; empty where none was */

@@ -63,7 +63,7 @@ final class StagingRoom {
 
     /** A file that lies where it lies. */
     Staged watched(Path file, String place) {
-        return add(LoggerFile.at(file), new Staged.Origin.Watched(), place);
+        return add(LoggerFile.at(file), new Staged.Origin.Watched(file), place);
     }
 
     private synchronized Staged add(LoggerFile file, Staged.Origin origin, String place) {
@@ -100,7 +100,7 @@ final class StagingRoom {
     void letGo(Staged one) {
         switch (one.origin()) {
             case Staged.Origin.Aside(var folder) -> throwAway(folder);
-            case Staged.Origin.Watched() -> {}
+            case Staged.Origin.Watched watched -> {}
         }
     }
 

@@ -6,6 +6,7 @@ import eggwright.sheet.logger.LoggerFile;
 import eggwright.sheet.logger.LoggerImport;
 import eggwright.sheet.logger.Looked;
 import eggwright.sheet.logger.TimeForm;
+import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,7 @@ public final class LoggerFiles {
     private final ReadingStore readings;
     private final ColumnMemory memory;
     private final AtomicInteger learnt = new AtomicInteger();
+    private final ByHand byHand = new ByHand();
 
     public LoggerFiles(ReadingStore readings, ColumnMemory memory) {
         this.readings = readings;
@@ -92,6 +94,21 @@ public final class LoggerFiles {
 
     private Optional<String> kept(LoggerFile file, String what) {
         return LoggerImport.header(file).flatMap(header -> memory.find(setting(what, header)));
+    }
+
+    /** What a person took, or takes, of a watched folder. */
+    public ByHand byHand() {
+        return byHand;
+    }
+
+    /**
+     * Takes a file of a watched folder for a person, who may say another machine than the folder would. Empty, with nothing
+     * kept, where it is no longer of the shape that it had before it was looked at.
+     */
+    public Optional<TakenFile> takeWhereItLies(
+            Path path, FileShape shape, LoggerFile file, Looked.Seen seen, LoggerImport.Into into, ZoneId farms) {
+        return byHand.take(
+                path, shape, into.now(), () -> take(file, seen, into, farms, () -> shape.isStillOf(path)));
     }
 
     /** Whether the file is still the one that was looked at; asked before anything is kept. */

@@ -1,6 +1,6 @@
 package eggwright.intake.folder;
 
-import eggwright.intake.folder.WatchedFolder.Shape;
+import eggwright.intake.file.FileShape;
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -23,7 +23,7 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
     private static final List<String> UNFINISHED = List.of(".part", ".tmp", ".crdownload", "~");
 
     private final Path root;
-    private final Map<String, Shape> files = new TreeMap<>();
+    private final Map<String, FileShape> files = new TreeMap<>();
     private final SortedSet<String> unreadable = new TreeSet<>();
 
     FolderWalk(Path root) {
@@ -38,7 +38,7 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
     }
 
     /** By their names under the folder. */
-    Map<String, Shape> files() {
+    Map<String, FileShape> files() {
         return files;
     }
 
@@ -62,7 +62,7 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
             var itself =
                     attributes.isSymbolicLink() ? Files.readAttributes(file, BasicFileAttributes.class) : attributes;
             if (itself.isRegularFile()) {
-                files.put(name(file), Shape.of(itself));
+                files.put(name(file), FileShape.of(itself));
             }
             return FileVisitResult.CONTINUE;
         } catch (IOException unread) {

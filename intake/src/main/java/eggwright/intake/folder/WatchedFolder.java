@@ -1,13 +1,14 @@
 package eggwright.intake.folder;
 
 import eggwright.intake.file.ColumnMemory;
+import eggwright.intake.file.ByHand;
 import eggwright.intake.file.FarmPlaces;
+import eggwright.intake.file.FileShape;
 import eggwright.intake.file.LoggerFiles;
 import eggwright.intake.folder.WatchedFile.State;
 import eggwright.intake.folder.WatchedFile.Why;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -51,18 +52,7 @@ public final class WatchedFolder {
     private volatile Looked looked;
 
     /** A file as it was when it was last asked. */
-    private record Noticed(Shape shape, Instant since, State state, Around around) {}
-
-    /** What says whether a file is still the same. */
-    record Shape(long bytes, long modifiedMillis) {
-        static Shape of(BasicFileAttributes attributes) {
-            return new Shape(attributes.size(), attributes.lastModifiedTime().toMillis());
-        }
-
-        String text() {
-            return bytes + " " + modifiedMillis;
-        }
-    }
+    private record Noticed(FileShape shape, Instant since, State state, Around around) {}
 
     /** What else decides whether a file can be taken. */
     private record Around(FarmPlaces farm, int learnt) {}
@@ -90,9 +80,23 @@ public final class WatchedFolder {
         this.looked = new Looked(this.folder, Optional.empty(), "", List.of());
     }
 
-    /** What came of the last look. */
+    /** What came of the last look, and what a person took by hand since then. */
     public Looked looked() {
-        return looked;
+        var last = looked;
+        return new Looked(
+                last.folder(),
+                last.at(),
+                last.trouble(),
+                last.files().stream().map(this::orByHand).toList());
+    }
+
+    private WatchedFile orByHand(WatchedFile file) {
+        return file.state() instanceof State.NotTaken
+                ? files.byHand()
+                        .taken(folder.resolve(file.name()))
+                        .map(taken -> new WatchedFile(file.name(), new State.Taken(taken.at(), taken.what())))
+                        .orElse(file)
+                : file;
     }
 
     /** Looks once. */
@@ -133,7 +137,29 @@ public final class WatchedFolder {
                         .toList());
     }
 
-    private void one(String name, Shape shape) {
+    private void one(String name, FileShape shape) {
+        var path = folder.resolve(name);
+        var byHand = files.byHand().taken(path);
+        if (byHand.isPresent() && byHand.get().shape().equals(shape)) {
+            takenByHand(name, byHand.get());
+            return;
+        }
+        files.byHand().forget(path);
+        if (!files.byHand().holds(path)) {
+            oneOfTheFolder(name, shape);
+        }
+    }
+
+    private void takenByHand(String name, ByHand.Taken taken) {
+        var state = new State.Taken(taken.at(), taken.what());
+        var last = noticed.put(
+                name, new Noticed(taken.shape(), taken.at(), state, new Around(farm.get(), files.learnt())));
+        if (last == null || !last.state().equals(state)) {
+            rememberIfPossible(name, taken.shape());
+        }
+    }
+
+    private void oneOfTheFolder(String name, FileShape shape) {
         var now = clock.instant();
         var around = new Around(farm.get(), files.learnt());
         var last = noticed.get(name);
@@ -150,7 +176,7 @@ public final class WatchedFolder {
     }
 
     /** It is taken by now; at worst it is read once more after the next start, and all of it is known. */
-    private void rememberIfPossible(String name, Shape shape) {
+    private void rememberIfPossible(String name, FileShape shape) {
         try {
             memory.keep(setting(name), shape.text());
         } catch (RuntimeException forgotten) {

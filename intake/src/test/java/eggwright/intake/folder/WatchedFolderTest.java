@@ -17,6 +17,7 @@ import eggwright.intake.Shelf2;
 import eggwright.intake.file.ColumnMemory;
 import eggwright.intake.file.ColumnsInMemory;
 import eggwright.intake.file.FarmPlaces;
+import eggwright.intake.file.FileShape;
 import eggwright.intake.file.LoggerFiles;
 import eggwright.intake.file.TakenFile;
 import eggwright.intake.folder.WatchedFile.State;
@@ -38,8 +39,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.Collections;
-import java.util.IdentityHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -340,7 +340,7 @@ class WatchedFolderTest {
         for (int i = 0; i < 5; i++) {
             write("Setter/may" + i + ".csv", TWO_ROWS);
         }
-        var meanwhile = Collections.newSetFromMap(new IdentityHashMap<WatchedFolder.Looked, Boolean>());
+        var meanwhile = new HashSet<WatchedFolder.Looked>();
         watched = new WatchedFolder(
                 folder,
                 files,
@@ -391,5 +391,44 @@ class WatchedFolderTest {
         var seen = (Looked.Seen) forgetting.look(other, Optional.empty(), Optional.empty());
         var into = new LoggerImport.Into(Optional.of(new ReadingPlace.Brooder()), CHICAGO, clock.instant());
         assertInstanceOf(TakenFile.Kept.class, forgetting.take(other, seen, into, CHICAGO), "columns of a new header");
+    }
+
+    private Optional<TakenFile> takeByHand(String name, String machine, FileShape before) {
+        var path = folder.resolve(name);
+        var file = LoggerFile.at(path);
+        var seen = (Looked.Seen) files.look(file, Optional.empty(), Optional.empty());
+        var into = new LoggerImport.Into(
+                Optional.of(new ReadingPlace.InMachine(new MachineName(machine))), CHICAGO, clock.instant());
+        return files.takeWhereItLies(path, before, file, seen, into, CHICAGO);
+    }
+
+    @Test
+    void fileThatAPersonTook_isTakenAtOnce_andNotAgainUnderItsSubFolder() throws IOException {
+        var file = write("Setter/may.csv", TWO_ROWS);
+        assertEquals(new Why.NotConfirmed(), why(lookWhenStill("Setter/may.csv")));
+        assertInstanceOf(
+                TakenFile.Kept.class,
+                takeByHand("Setter/may.csv", "Hatcher", FileShape.of(file)).orElseThrow());
+        assertInstanceOf(
+                State.Taken.class, watched.looked().files().getFirst().state(), "before the folder is looked at again");
+        assertInstanceOf(State.Taken.class, look("Setter/may.csv"));
+        clock.forward(WatchedFolder.AGAIN);
+        assertInstanceOf(State.Taken.class, look("Setter/may.csv"));
+        assertEquals(2, air("Hatcher").count());
+        assertTrue(air("Setter").isEmpty());
+        watched = new WatchedFolder(folder, new LoggerFiles(readings, memory), memory, () -> farm, clock);
+        assertEquals(new State.TakenBefore(), look("Setter/may.csv"), "known after a start as well");
+    }
+
+    @Test
+    void fileThatGrows_whileAPersonTakesIt_isNotKept_andIsTheFoldersAgain() throws IOException {
+        confirm(TWO_ROWS);
+        var file = write("Setter/may.csv", TWO_ROWS);
+        var before = FileShape.of(file);
+        grow(file, "2027-05-12 06:02,99.7,55\n");
+        assertEquals(Optional.empty(), takeByHand("Setter/may.csv", "Setter", before));
+        assertTrue(air("Setter").isEmpty());
+        assertInstanceOf(State.Taken.class, lookWhenStill("Setter/may.csv"));
+        assertEquals(3, air("Setter").count());
     }
 }
