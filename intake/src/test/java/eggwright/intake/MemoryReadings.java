@@ -17,6 +17,12 @@ public final class MemoryReadings implements ReadingStore {
     /** Whether nothing can be kept, as on a full disk. */
     public volatile boolean isFull;
 
+    /** Whether nothing can be read, as on a disk that begins to fail. */
+    public volatile boolean isUnreadable;
+
+    /** How many readings were ever asked for, of all questions together. */
+    public volatile long given;
+
     @Override
     public synchronized List<Channel> channels() {
         return List.copyOf(kept.keySet());
@@ -24,7 +30,12 @@ public final class MemoryReadings implements ReadingStore {
 
     @Override
     public synchronized Readings between(Channel channel, Instant from, Instant to) {
-        return kept.getOrDefault(channel, Readings.NONE).between(from.toEpochMilli(), to.toEpochMilli());
+        if (isUnreadable) {
+            throw new IllegalStateException("The disk does not answer");
+        }
+        var asked = kept.getOrDefault(channel, Readings.NONE).between(from.toEpochMilli(), to.toEpochMilli());
+        given += asked.count();
+        return asked;
     }
 
     @Override

@@ -83,11 +83,18 @@ public final class FilePages implements Pages {
             return bringing(422, visit, words(visit).say("bring.none"));
         }
         try {
-            return onward(room.put(brought.get(), visit.typed().text(PlaceField.NAME)));
+            return room.put(brought.get(), visit.typed().text(PlaceField.NAME))
+                    .map(FilePages::onward)
+                    .orElseGet(() -> busy(visit));
         } catch (IOException noRoom) {
             LOG.warn("A file that was brought could not be put aside", noRoom);
             return bringing(503, visit, words(visit).say("bring.noRoom", String.valueOf(noRoom.getMessage())));
         }
+    }
+
+    /** None that is being worked on makes way for another. */
+    private Answer busy(Visit visit) {
+        return bringing(503, visit, words(visit).say("bring.busy", StagingRoom.MOST));
     }
 
     private static Answer onward(Staged file) {
@@ -99,10 +106,12 @@ public final class FilePages implements Pages {
         var name = visit.typed().text("name");
         return incoming.folder()
                 .map(java.util.function.Supplier::get)
-                .filter(looked -> FolderWords.has(looked, name))
+                .filter(looked -> FolderWords.waits(looked, name))
                 .map(looked -> {
                     var cut = name.indexOf('/');
-                    return onward(room.watched(looked.folder().resolve(name), cut < 0 ? "" : name.substring(0, cut)));
+                    return room.watched(looked.folder().resolve(name), cut < 0 ? "" : name.substring(0, cut))
+                            .map(FilePages::onward)
+                            .orElseGet(() -> busy(visit));
                 })
                 .orElseGet(() -> noSuch(visit));
     }
@@ -112,7 +121,7 @@ public final class FilePages implements Pages {
     }
 
     private Answer one(Visit visit, OfOne route) {
-        return room.find(visit.at("file")).map(route::answer).orElseGet(() -> noSuch(visit));
+        return room.using(visit.at("file"), route::answer).orElseGet(() -> noSuch(visit));
     }
 
     private static Answer noSuch(Visit visit) {
@@ -135,6 +144,7 @@ public final class FilePages implements Pages {
             if (file.kept().isPresent()) {
                 return onward(file);
             }
+            var guard = Guard.of(file);
             var header = LoggerImport.header(file.file()).orElse(List.of());
             var looked = incoming.files()
                     .look(file.file(), FileForm.columns(visit.typed(), header), FileForm.dates(visit.typed()));
@@ -143,12 +153,12 @@ public final class FilePages implements Pages {
             }
             return switch (looked) {
                 case Looked.InDoubt doubt -> views.looked(422, visit, file, doubt, List.of());
-                case Looked.Seen seen -> take(visit, file, seen, header);
+                case Looked.Seen seen -> take(visit, file, seen, header, guard);
             };
         }
     }
 
-    private Answer take(Visit visit, Staged file, Looked.Seen seen, List<String> header) {
+    private Answer take(Visit visit, Staged file, Looked.Seen seen, List<String> header, Guard guard) {
         var words = words(visit);
         var toMend = new ArrayList<Form.ToMend>();
         var place = place(visit, seen, words, toMend);
@@ -161,14 +171,17 @@ public final class FilePages implements Pages {
                 place,
                 new FileForm(farm(), incoming.files().zone(file.file()), words).zone(visit.typed()),
                 clock.instant());
-        TakenFile taken;
+        Optional<TakenFile> taken;
         try {
-            taken = incoming.files().take(file.file(), seen, into, farm().zone());
+            taken = guard.take(incoming.files(), file.file(), seen, into, farm().zone());
         } catch (RuntimeException notSaved) {
             LOG.error("A logger's file was not kept", notSaved);
             return views.looked(503, visit, file, seen, List.of(new Form.ToMend("", words.say("file.notSaved"))));
         }
-        return switch (taken) {
+        if (taken.isEmpty()) {
+            return views.looked(409, visit, file, seen, List.of(new Form.ToMend("", words.say("file.changed"))));
+        }
+        return switch (taken.get()) {
             case TakenFile.Refused refused -> views.refused(visit, file, seen, refused);
             case TakenFile.Kept kept -> {
                 file.keep(kept);

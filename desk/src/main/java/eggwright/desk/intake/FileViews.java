@@ -150,8 +150,13 @@ final class FileViews {
                 days.recordStamp(kept.first().atZone(book.zone())),
                 days.recordStamp(kept.last().atZone(book.zone()))));
         said.add(words.say("taken.empty", kept.empty()));
-        said.add(words.say("taken.gaps", kept.gaps()));
-        said.add(words.say("taken.held", kept.heldBack()));
+        switch (kept.odd()) {
+            case TakenFile.Odd.Counted odd -> {
+                said.add(words.say("taken.gaps", odd.gaps()));
+                said.add(words.say("taken.held", odd.heldBack()));
+            }
+            case TakenFile.Odd.NotCounted() -> said.add(words.say("taken.notCounted"));
+        }
         said.add(words.say("taken.remembered"));
         var links = kept.channels().stream()
                 .map(channel -> channel.place())
@@ -170,7 +175,8 @@ final class FileViews {
 
     private Optional<TableShown> held(TakenFile.Kept kept, Words words, Days days) {
         var reading = new ReadingWords(words);
-        var rows = kept.firstHeld().stream()
+        var first = kept.odd() instanceof TakenFile.Odd.Counted odd ? odd.firstHeld() : List.<TakenFile.HeldBack>of();
+        var rows = first.stream()
                 .map(one -> List.of(
                         Cell.of(days.recordStamp(one.what().at().atZone(book.zone()))),
                         Cell.of(reading.value(one.what().value(), one.channel().unit())),

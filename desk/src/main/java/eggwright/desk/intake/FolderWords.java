@@ -1,6 +1,7 @@
 package eggwright.desk.intake;
 
 import eggwright.desk.words.Words;
+import eggwright.intake.file.TakenFile;
 import eggwright.intake.folder.WatchedFile;
 import eggwright.intake.folder.WatchedFile.State;
 import eggwright.intake.folder.WatchedFile.Why;
@@ -14,6 +15,8 @@ import java.util.function.Function;
 /** What became of the files of the watched folder, in sentences. */
 final class FolderWords {
     private static final int MOST_PROBLEMS = 5;
+    /** So many files of either kind are listed: more than a person reads, and a page stays a page. */
+    static final int MOST_FILES = 100;
 
     private final Words words;
     private final Function<Instant, String> stamp;
@@ -26,15 +29,19 @@ final class FolderWords {
     SensorsPage.FolderShown say(WatchedFolder.Looked looked) {
         var waiting = new ArrayList<SensorsPage.Waiting>();
         var taken = new ArrayList<String>();
+        int inWaiting = 0;
+        int others = 0;
         for (var file : looked.files()) {
-            switch (file.state()) {
-                case State.NotTaken(var at, var why) ->
+            if (file.state() instanceof State.NotTaken(var at, var why)) {
+                inWaiting++;
+                if (inWaiting <= MOST_FILES) {
                     waiting.add(new SensorsPage.Waiting(file.name(), reasons(why), help(why)));
-                case State.Growing growing -> taken.add(words.say("file.growing", file.name()));
-                case State.TakenBefore before -> taken.add(words.say("file.before", file.name()));
-                case State.Taken(var at, var what) ->
-                    taken.add(words.say(
-                            "file.taken", file.name(), stamp.apply(at), what.fresh(), what.known(), what.heldBack()));
+                }
+            } else {
+                others++;
+                if (others <= MOST_FILES) {
+                    taken.add(other(file));
+                }
             }
         }
         return new SensorsPage.FolderShown(
@@ -43,7 +50,32 @@ final class FolderWords {
                         .orElseGet(() -> words.say("folder.notYet", looked.folder())),
                 looked.trouble().isEmpty() ? "" : words.say("folder.trouble", looked.trouble()),
                 waiting,
-                taken);
+                more(inWaiting),
+                words.say("folder.taken", others),
+                taken,
+                more(others));
+    }
+
+    private String more(int files) {
+        return files > MOST_FILES ? words.say("folder.more", files - MOST_FILES) : "";
+    }
+
+    private String other(WatchedFile file) {
+        return switch (file.state()) {
+            case State.Growing growing -> words.say("file.growing", file.name());
+            case State.TakenBefore before -> words.say("file.before", file.name());
+            case State.Taken(var at, var what) -> taken(file.name(), at, what);
+            case State.NotTaken waiting -> throw new IllegalArgumentException(file.name() + " waits");
+        };
+    }
+
+    private String taken(String name, Instant at, TakenFile.Kept what) {
+        return switch (what.odd()) {
+            case TakenFile.Odd.Counted odd ->
+                words.say("file.taken", name, stamp.apply(at), what.fresh(), what.known(), odd.heldBack());
+            case TakenFile.Odd.NotCounted() ->
+                words.say("file.takenNotCounted", name, stamp.apply(at), what.fresh(), what.known());
+        };
     }
 
     private List<String> reasons(Why why) {
@@ -56,6 +88,7 @@ final class FolderWords {
                                 ? words.say("why.unknownMachine", folder)
                                 : words.say("why.nearMachine", folder, near));
             case Why.TooDeep() -> List.of(words.say("why.tooDeep"));
+            case Why.Unreadable() -> List.of(words.say("why.unreadable"));
             case Why.Broke(var how) -> List.of(words.say("why.broke", how));
             case Why.Problems(var refused) -> {
                 var said = new ArrayList<String>();
@@ -83,12 +116,16 @@ final class FolderWords {
             case Why.NoMachine machine -> SensorsPage.Help.LOOK;
             case Why.UnknownMachine machine -> SensorsPage.Help.NONE;
             case Why.TooDeep deep -> SensorsPage.Help.NONE;
+            case Why.Unreadable unreadable -> SensorsPage.Help.NONE;
             case Why.Broke broke -> SensorsPage.Help.NONE;
         };
     }
 
-    /** Whether there is such a file, by the name that the page gave it. */
-    static boolean has(WatchedFolder.Looked looked, String name) {
-        return looked.files().stream().map(WatchedFile::name).anyMatch(name::equals);
+    /** Whether such a file waits, by the name that the page gave it: one that was taken is not taken again. */
+    static boolean waits(WatchedFolder.Looked looked, String name) {
+        return looked.files().stream()
+                .filter(file -> file.state() instanceof State.NotTaken)
+                .map(WatchedFile::name)
+                .anyMatch(name::equals);
     }
 }

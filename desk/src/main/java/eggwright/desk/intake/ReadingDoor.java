@@ -43,7 +43,7 @@ final class ReadingDoor implements Hearing {
                 new Heard(
                         200,
                         "{\"kept\":" + kept.taken().fresh() + ",\"known\":"
-                                + kept.taken().before() + ",\"held_back\":" + kept.heldBack() + "}",
+                                + kept.taken().before() + ",\"held_back\":" + heldBack(kept) + "}",
                         Map.of());
             case Intake.Outcome.Refused(var why) ->
                 new Heard(
@@ -51,6 +51,11 @@ final class ReadingDoor implements Hearing {
                         Problem.json(complaints.title(), complaints.happened(why), complaints.next(why)),
                         headers(why.kind()));
         };
+    }
+
+    /** JSON's null where it could not be counted: the readings are kept all the same. */
+    private static String heldBack(Intake.Outcome.Kept kept) {
+        return kept.heldBack().isPresent() ? Long.toString(kept.heldBack().getAsLong()) : "null";
     }
 
     /** Of HTTP: RFC 9110; of tokens: RFC 6750, section 3.1; of too many: RFC 6585, section 4. */

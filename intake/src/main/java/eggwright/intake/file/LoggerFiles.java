@@ -6,14 +6,18 @@ import eggwright.sheet.logger.LoggerFile;
 import eggwright.sheet.logger.LoggerImport;
 import eggwright.sheet.logger.Looked;
 import eggwright.sheet.logger.TimeForm;
+import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Takes loggers' files, by command, from a page or out of a folder: all by the same columns, remembered in one place. */
 public final class LoggerFiles {
+    private static final Logger LOG = LoggerFactory.getLogger(LoggerFiles.class);
     private static final String COLUMNS = "columns";
     private static final String CLOCK = "clock";
     private static final String DATES = "dates";
@@ -22,6 +26,7 @@ public final class LoggerFiles {
     private final ReadingStore readings;
     private final ColumnMemory memory;
     private final AtomicInteger learnt = new AtomicInteger();
+    private final ByHand byHand = new ByHand();
 
     public LoggerFiles(ReadingStore readings, ColumnMemory memory) {
         this.readings = readings;
@@ -91,6 +96,20 @@ public final class LoggerFiles {
         return LoggerImport.header(file).flatMap(header -> memory.find(setting(what, header)));
     }
 
+    /** What a person took, or takes, of a watched folder. */
+    public ByHand byHand() {
+        return byHand;
+    }
+
+    /**
+     * Takes a file of a watched folder for a person, who may say another machine than the folder would. Empty, with nothing
+     * kept, where it is no longer of the shape that it had before it was looked at.
+     */
+    public Optional<TakenFile> takeWhereItLies(
+            Path path, FileShape shape, LoggerFile file, Looked.Seen seen, LoggerImport.Into into, ZoneId farms) {
+        return byHand.take(path, shape, into.now(), () -> take(file, seen, into, farms, () -> shape.isStillOf(path)));
+    }
+
     /** Whether the file is still the one that was looked at; asked before anything is kept. */
     public interface Unchanged {
         boolean holds();
@@ -119,23 +138,39 @@ public final class LoggerFiles {
                             new TakenFile.Refused(problems, beyond);
                         case LoggerImport.Outcome.Loaded loaded -> {
                             var taken = load.keep();
-                            remember(seen, into.zone(), farms);
-                            yield kept(seen, loaded, taken.fresh());
+                            rememberIfPossible(file, seen, into.zone(), farms);
+                            yield kept(file, seen, loaded, taken.fresh());
                         }
                     });
         }
     }
 
-    private TakenFile.Kept kept(Looked.Seen seen, LoggerImport.Outcome.Loaded loaded, long fresh) {
-        var odd = Oddities.of(readings, loaded.channels(), loaded.first(), loaded.last());
+    /** All is kept by now: to say otherwise would be untrue. At worst its columns are asked for once more. */
+    private void rememberIfPossible(LoggerFile file, Looked.Seen seen, ZoneId zone, ZoneId farms) {
+        try {
+            remember(seen, zone, farms);
+        } catch (RuntimeException forgotten) {
+            LOG.warn("{} is kept; what its columns hold could not be remembered", file.name(), forgotten);
+        }
+    }
+
+    private TakenFile.Odd odd(LoggerFile file, LoggerImport.Outcome.Loaded loaded) {
+        try {
+            var odd = Oddities.of(readings, loaded.channels(), loaded.first(), loaded.last());
+            return new TakenFile.Odd.Counted(odd.held(), odd.firstHeld(), odd.gaps());
+        } catch (RuntimeException notCounted) {
+            LOG.warn("{} is kept; what is odd in it could not be counted", file.name(), notCounted);
+            return new TakenFile.Odd.NotCounted();
+        }
+    }
+
+    private TakenFile.Kept kept(LoggerFile file, Looked.Seen seen, LoggerImport.Outcome.Loaded loaded, long fresh) {
         return new TakenFile.Kept(
                 loaded.rows(),
                 fresh,
                 loaded.values() - fresh,
                 loaded.empty(),
-                odd.held(),
-                odd.firstHeld(),
-                odd.gaps(),
+                odd(file, loaded),
                 loaded.first(),
                 loaded.last(),
                 seen.columns().text(),

@@ -14,15 +14,30 @@ public sealed interface TakenFile {
     /** A reading that is held back. */
     record HeldBack(Channel channel, Held what) {}
 
+    /** What is odd among the readings of a file. */
+    sealed interface Odd {
+        /**
+         * @param heldBack of all readings between the first and the last of the file: kept, but not believed
+         * @param firstHeld the first of these
+         * @param gaps silences between them
+         */
+        record Counted(long heldBack, List<HeldBack> firstHeld, long gaps) implements Odd {
+            public Counted {
+                firstHeld = List.copyOf(firstHeld);
+            }
+        }
+
+        /** The readings are kept, but reading them again failed. */
+        record NotCounted() implements Odd {}
+    }
+
     /**
      * All of it is kept.
      *
      * @param fresh readings that are new
      * @param known readings that were known already, or stand twice in the file
      * @param empty cells in which the sensor gave nothing
-     * @param heldBack of all readings between the first and the last of the file: kept, but not believed
-     * @param firstHeld the first of these
-     * @param gaps silences between them
+     * @param odd what is odd among them
      * @param columns as they were read, in words
      */
     record Kept(
@@ -30,17 +45,32 @@ public sealed interface TakenFile {
             long fresh,
             long known,
             long empty,
-            long heldBack,
-            List<HeldBack> firstHeld,
-            long gaps,
+            Odd odd,
             Instant first,
             Instant last,
             String columns,
             List<Channel> channels)
             implements TakenFile {
         public Kept {
-            firstHeld = List.copyOf(firstHeld);
             channels = List.copyOf(channels);
+        }
+
+        /** @throws IllegalStateException if it was not counted; all is kept nevertheless */
+        public long heldBack() {
+            return counted().heldBack();
+        }
+
+        /** @throws IllegalStateException if it was not counted; all is kept nevertheless */
+        public long gaps() {
+            return counted().gaps();
+        }
+
+        private Odd.Counted counted() {
+            if (odd instanceof Odd.Counted counted) {
+                return counted;
+            }
+            throw new IllegalStateException(
+                    "All readings are kept. How many of them are held back could not be counted.");
         }
     }
 

@@ -2,20 +2,17 @@ package eggwright.intake.folder;
 
 import eggwright.climate.reading.ReadingPlace;
 import eggwright.intake.file.FarmPlaces;
+import eggwright.intake.file.FileShape;
 import eggwright.intake.file.LoggerFiles;
 import eggwright.intake.file.TakenFile;
 import eggwright.intake.folder.WatchedFile.State;
 import eggwright.intake.folder.WatchedFile.Why;
-import eggwright.intake.folder.WatchedFolder.Shape;
 import eggwright.sheet.logger.ColumnUse;
 import eggwright.sheet.logger.LoggerFile;
 import eggwright.sheet.logger.LoggerImport;
 import eggwright.sheet.logger.Looked;
 import eggwright.sheet.problem.Near;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Optional;
@@ -41,7 +38,7 @@ final class FileTaking {
         record Nowhere(Why why) implements Where {}
     }
 
-    State take(String name, Shape shape, FarmPlaces farm, Instant now) {
+    State take(String name, FileShape shape, FarmPlaces farm, Instant now) {
         try {
             return tried(name, shape, farm, now);
         } catch (RuntimeException broke) {
@@ -50,7 +47,7 @@ final class FileTaking {
         }
     }
 
-    private State tried(String name, Shape shape, FarmPlaces farm, Instant now) {
+    private State tried(String name, FileShape shape, FarmPlaces farm, Instant now) {
         if (name.split("/", -1).length > 2) {
             return new State.NotTaken(now, new Why.TooDeep());
         }
@@ -80,7 +77,7 @@ final class FileTaking {
     }
 
     private State take(
-            LoggerFile file, Looked.Seen seen, LoggerImport.Into into, ZoneId farms, Path path, Shape shape) {
+            LoggerFile file, Looked.Seen seen, LoggerImport.Into into, ZoneId farms, Path path, FileShape shape) {
         return files.take(file, seen, into, farms, () -> isStill(path, shape))
                 .<State>map(taken -> switch (taken) {
                     case TakenFile.Kept kept -> new State.Taken(into.now(), kept);
@@ -89,13 +86,9 @@ final class FileTaking {
                 .orElseGet(State.Growing::new);
     }
 
-    private static boolean isStill(Path path, Shape shape) {
-        try {
-            return Shape.of(Files.readAttributes(path, BasicFileAttributes.class))
-                    .equals(shape);
-        } catch (IOException gone) {
-            return false;
-        }
+    /** Neither changed nor, while this one waited, taken by a person. */
+    private boolean isStill(Path path, FileShape shape) {
+        return shape.isStillOf(path) && !files.byHand().holds(path);
     }
 
     private static Where where(String name, Looked.Seen seen, FarmPlaces farm) {

@@ -42,6 +42,9 @@ public record WatchedFile(String name, State state) {
         /** It lies below a sub-folder of a sub-folder. */
         record TooDeep() implements Why {}
 
+        /** It, or the sub-folder of this name, did not let itself be read: by its rights, or by a fault of the disk. */
+        record Unreadable() implements Why {}
+
         /** It cannot be read as it stands. */
         record Problems(TakenFile.Refused refused) implements Why {}
 

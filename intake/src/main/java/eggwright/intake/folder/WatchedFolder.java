@@ -1,24 +1,24 @@
 package eggwright.intake.folder;
 
+import eggwright.intake.file.ByHand;
 import eggwright.intake.file.ColumnMemory;
 import eggwright.intake.file.FarmPlaces;
+import eggwright.intake.file.FileShape;
 import eggwright.intake.file.LoggerFiles;
 import eggwright.intake.folder.WatchedFile.State;
 import eggwright.intake.folder.WatchedFile.Why;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -37,8 +37,9 @@ public final class WatchedFolder {
     static final Duration AGAIN = Duration.ofMinutes(1);
 
     private static final Logger LOG = LoggerFactory.getLogger(WatchedFolder.class);
-    private static final int DEEPEST = 3;
-    private static final List<String> UNFINISHED = List.of(".part", ".tmp", ".crdownload", "~");
+
+    /** While many files are taken the list is made anew so often: after each of thousands it would cost more than they. */
+    private static final Duration SHOWN_EVERY = Duration.ofSeconds(1);
 
     private final Path folder;
     private final FileTaking taking;
@@ -47,21 +48,11 @@ public final class WatchedFolder {
     private final Supplier<FarmPlaces> farm;
     private final InstantSource clock;
     private final Map<String, Noticed> noticed = new TreeMap<>();
+    private SortedSet<String> unreadable = new TreeSet<>();
     private volatile Looked looked;
 
     /** A file as it was when it was last asked. */
-    private record Noticed(Shape shape, Instant since, State state, Around around) {}
-
-    /** What says whether a file is still the same. */
-    record Shape(long bytes, long modifiedMillis) {
-        static Shape of(BasicFileAttributes attributes) {
-            return new Shape(attributes.size(), attributes.lastModifiedTime().toMillis());
-        }
-
-        String text() {
-            return bytes + " " + modifiedMillis;
-        }
-    }
+    private record Noticed(FileShape shape, Instant since, State state, Around around) {}
 
     /** What else decides whether a file can be taken. */
     private record Around(FarmPlaces farm, int learnt) {}
@@ -89,23 +80,43 @@ public final class WatchedFolder {
         this.looked = new Looked(this.folder, Optional.empty(), "", List.of());
     }
 
-    /** What came of the last look. */
+    /** What came of the last look, and what a person took by hand since then. */
     public Looked looked() {
-        return looked;
+        var last = looked;
+        return new Looked(
+                last.folder(),
+                last.at(),
+                last.trouble(),
+                last.files().stream().map(this::orByHand).toList());
+    }
+
+    private WatchedFile orByHand(WatchedFile file) {
+        return file.state() instanceof State.NotTaken
+                ? files.byHand()
+                        .taken(folder.resolve(file.name()))
+                        .map(taken -> new WatchedFile(file.name(), new State.Taken(taken.at(), taken.what())))
+                        .orElse(file)
+                : file;
     }
 
     /** Looks once. */
     public synchronized void look() {
         var now = clock.instant();
         try {
-            var there = there();
-            noticed.keySet().retainAll(there.keySet());
-            for (var file : there.entrySet()) {
+            var walk = FolderWalk.through(folder);
+            unreadable = walk.unreadable();
+            noticed.keySet().retainAll(walk.files().keySet());
+            var shown = now;
+            for (var file : walk.files().entrySet()) {
                 one(file.getKey(), file.getValue());
-                show(now, "");
+                var then = clock.instant();
+                if (!then.isBefore(shown.plus(SHOWN_EVERY))) {
+                    show(now, "");
+                    shown = then;
+                }
             }
             show(now, "");
-        } catch (IOException | UncheckedIOException unread) {
+        } catch (IOException unread) {
             LOG.debug("{} could not be read", folder, unread);
             show(now, String.valueOf(unread.getMessage()));
         }
@@ -116,43 +127,39 @@ public final class WatchedFolder {
                 folder,
                 Optional.of(now),
                 trouble,
-                noticed.entrySet().stream()
-                        .map(n -> new WatchedFile(n.getKey(), n.getValue().state()))
+                Stream.concat(
+                                unreadable.stream()
+                                        .map(name ->
+                                                new WatchedFile(name, new State.NotTaken(now, new Why.Unreadable()))),
+                                noticed.entrySet().stream()
+                                        .map(n -> new WatchedFile(
+                                                n.getKey(), n.getValue().state())))
                         .toList());
     }
 
-    /** By their names under the folder. Hidden files and such as programs write until they are whole are left out. */
-    private Map<String, Shape> there() throws IOException {
-        var root = folder.toRealPath();
-        try (Stream<Path> all = Files.walk(root, DEEPEST)) {
-            return all.filter(Files::isRegularFile)
-                    .filter(file -> !isPassedOver(root.relativize(file)))
-                    .collect(Collectors.toMap(
-                            file -> root.relativize(file).toString().replace('\\', '/'),
-                            WatchedFolder::shape,
-                            (a, b) -> b,
-                            TreeMap::new));
+    private void one(String name, FileShape shape) {
+        var path = folder.resolve(name);
+        var byHand = files.byHand().taken(path);
+        if (byHand.isPresent() && byHand.get().shape().equals(shape)) {
+            takenByHand(name, byHand.get());
+            return;
+        }
+        files.byHand().forget(path);
+        if (!files.byHand().holds(path)) {
+            oneOfTheFolder(name, shape);
         }
     }
 
-    private static boolean isPassedOver(Path under) {
-        for (var part : under) {
-            if (part.toString().startsWith(".")) {
-                return true;
-            }
-        }
-        return UNFINISHED.stream().anyMatch(under.toString()::endsWith);
-    }
-
-    private static Shape shape(Path file) {
-        try {
-            return Shape.of(Files.readAttributes(file, BasicFileAttributes.class));
-        } catch (IOException gone) {
-            throw new UncheckedIOException(gone);
+    private void takenByHand(String name, ByHand.Taken taken) {
+        var state = new State.Taken(taken.at(), taken.what());
+        var last = noticed.put(
+                name, new Noticed(taken.shape(), taken.at(), state, new Around(farm.get(), files.learnt())));
+        if (last == null || !last.state().equals(state)) {
+            rememberIfPossible(name, taken.shape());
         }
     }
 
-    private void one(String name, Shape shape) {
+    private void oneOfTheFolder(String name, FileShape shape) {
         var now = clock.instant();
         var around = new Around(farm.get(), files.learnt());
         var last = noticed.get(name);
@@ -161,10 +168,19 @@ public final class WatchedFolder {
             noticed.put(name, new Noticed(shape, now, known ? new State.TakenBefore() : new State.Growing(), around));
         } else if (isDue(last, around, now)) {
             var state = taking.take(name, shape, around.farm(), now);
-            if (state instanceof State.Taken) {
-                memory.keep(setting(name), shape.text());
-            }
             noticed.put(name, new Noticed(shape, last.since(), state, around));
+            if (state instanceof State.Taken) {
+                rememberIfPossible(name, shape);
+            }
+        }
+    }
+
+    /** It is taken by now; at worst it is read once more after the next start, and all of it is known. */
+    private void rememberIfPossible(String name, FileShape shape) {
+        try {
+            memory.keep(setting(name), shape.text());
+        } catch (RuntimeException forgotten) {
+            LOG.warn("{} is taken; that it was could not be remembered", name, forgotten);
         }
     }
 

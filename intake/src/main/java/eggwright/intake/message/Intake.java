@@ -3,17 +3,15 @@ package eggwright.intake.message;
 import eggwright.climate.reading.ReadingStore;
 import eggwright.climate.reading.ReadingStore.Taken;
 import eggwright.climate.reading.Readings;
-import eggwright.climate.sensor.Sifting;
-import eggwright.climate.sensor.Sound;
 import eggwright.intake.message.Complaint.Kind;
 import eggwright.intake.sensor.Sensor;
 import eggwright.intake.sensor.Sensors;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -27,7 +25,6 @@ public final class Intake {
     public static final int LONGEST = 128 * 1024;
 
     private static final Logger LOG = LoggerFactory.getLogger(Intake.class);
-    private static final Duration BEFORE = Duration.ofMillis(6 * Sound.JUMP_MILLIS);
 
     private final Sensors sensors;
     private final ReadingStore readings;
@@ -49,9 +46,9 @@ public final class Intake {
         /**
          * All its readings are kept; they survive a power cut.
          *
-         * @param heldBack of them: kept, but not believed
+         * @param heldBack of them: kept, but not believed; empty where that could not be counted
          */
-        record Kept(Sensor by, Taken taken, long heldBack) implements Outcome {}
+        record Kept(Sensor by, Taken taken, OptionalLong heldBack) implements Outcome {}
 
         /** Nothing of it is kept. */
         record Refused(Complaint why) implements Outcome {}
@@ -133,13 +130,14 @@ public final class Intake {
         return new Outcome.Kept(sensor, new Taken(taken.fresh(), known), heldBack(sensor, told));
     }
 
-    private long heldBack(Sensor sensor, Readings told) {
-        var first = told.at(0);
-        var last = told.at(told.count() - 1);
-        var around = readings.between(sensor.channel(), first.minus(BEFORE), last.plusMillis(1));
-        return Sifting.of(sensor.channel(), around, List.of()).held().stream()
-                .filter(held -> !held.at().isBefore(first))
-                .count();
+    /** What fails here fails after all was kept: to refuse the message now would be untrue. */
+    private OptionalLong heldBack(Sensor sensor, Readings told) {
+        try {
+            return OptionalLong.of(HeldBack.count(readings, sensor.channel(), told));
+        } catch (RuntimeException notCounted) {
+            LOG.warn("What {} told is kept; what of it is held back could not be counted", sensor.name(), notCounted);
+            return OptionalLong.empty();
+        }
     }
 
     private synchronized void count(Sensor sensor, long fresh, long known) {

@@ -8,6 +8,8 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.ResolverStyle;
+import java.util.Locale;
 
 /**
  * Reads when something was read: ISO 8601 with an offset, as {@code 2027-04-05T06:00:00-05:00}.
@@ -26,7 +28,9 @@ record Moments(Instant now) {
             .parseCaseInsensitive()
             .append(DateTimeFormatter.ISO_LOCAL_DATE_TIME)
             .appendPattern("[XXX][XX][X]")
-            .toFormatter(java.util.Locale.ROOT);
+            .toFormatter(Locale.ROOT)
+            // A day that no calendar has, as 30 February, is a mistake, not the last day of that month.
+            .withResolverStyle(ResolverStyle.STRICT);
 
     sealed interface Read {
         record At(Instant instant) implements Read {}

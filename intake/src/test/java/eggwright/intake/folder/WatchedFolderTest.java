@@ -2,6 +2,7 @@ package eggwright.intake.folder;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.book.name.MachineName;
@@ -13,8 +14,10 @@ import eggwright.climate.reading.Readings;
 import eggwright.climate.reading.SensorName;
 import eggwright.intake.MemoryReadings;
 import eggwright.intake.Shelf2;
+import eggwright.intake.file.ColumnMemory;
 import eggwright.intake.file.ColumnsInMemory;
 import eggwright.intake.file.FarmPlaces;
+import eggwright.intake.file.FileShape;
 import eggwright.intake.file.LoggerFiles;
 import eggwright.intake.file.TakenFile;
 import eggwright.intake.folder.WatchedFile.State;
@@ -24,13 +27,19 @@ import eggwright.sheet.logger.LoggerImport;
 import eggwright.sheet.logger.Looked;
 import eggwright.sheet.logger.TimeForm;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -67,7 +76,7 @@ class WatchedFolderTest {
     }
 
     private void confirm(String text, ZoneId clockOfTheLogger, Optional<TimeForm> dates) {
-        var file = LoggerFile.of(text.getBytes(java.nio.charset.StandardCharsets.UTF_8), "first.csv");
+        var file = LoggerFile.of(text.getBytes(StandardCharsets.UTF_8), "first.csv");
         var seen = (Looked.Seen) files.look(file, Optional.empty(), dates);
         var into = new LoggerImport.Into(
                 Optional.of(new ReadingPlace.InMachine(new MachineName("Hatcher"))), clockOfTheLogger, clock.instant());
@@ -220,11 +229,13 @@ class WatchedFolderTest {
         write("Seter/may.csv", TWO_ROWS);
         write("both.csv", named);
         write("Setter/2027/may.csv", TWO_ROWS);
+        write("Setter/2027/05/12/night.csv", TWO_ROWS);
         watched.look();
         clock.forward(WatchedFolder.STILL);
         assertEquals(new Why.NoMachine(), why(look("may.csv")));
         assertEquals(new Why.UnknownMachine("Seter", "Setter"), why(look("Seter/may.csv")));
         assertEquals(new Why.TooDeep(), why(look("Setter/2027/may.csv")));
+        assertEquals(new Why.TooDeep(), why(look("Setter/2027/05/12/night.csv")));
         assertInstanceOf(State.Taken.class, look("both.csv"));
         farm = new FarmPlaces(List.of("Setter", "Hatcher", "Seter"), CHICAGO);
         assertInstanceOf(State.Taken.class, look("Seter/may.csv"), "the machine was added meanwhile");
@@ -293,5 +304,135 @@ class WatchedFolderTest {
         } finally {
             watch.close();
         }
+    }
+
+    /** By the walk itself: who runs the tests may be let in everywhere, as the machine's owner is. */
+    @Test
+    void whatCannotBeRead_isNamed_andKeepsNothingElseOut() throws IOException {
+        var walk = new FolderWalk(folder);
+        var lost = folder.resolve("lost+found");
+        assertEquals(FileVisitResult.CONTINUE, walk.visitFileFailed(lost, new AccessDeniedException("lost+found")));
+        assertEquals(
+                FileVisitResult.CONTINUE,
+                walk.postVisitDirectory(folder.resolve("Setter"), new IOException("Input/output error")));
+        assertEquals(
+                FileVisitResult.CONTINUE,
+                walk.visitFileFailed(folder.resolve("gone.csv"), new NoSuchFileException("gone.csv")));
+        assertEquals(List.of("Setter", "lost+found"), List.copyOf(walk.unreadable()), "what is gone is not named");
+        assertThrows(IOException.class, () -> walk.visitFileFailed(folder, new AccessDeniedException("all of it")));
+    }
+
+    @Test
+    void hiddenFolder_isNotEntered_andLinkThatLeadsNowhereIsNoFault() throws IOException {
+        var hidden = Files.createDirectories(folder.resolve(".snapshots"));
+        var attributes = Files.readAttributes(hidden, BasicFileAttributes.class);
+        assertEquals(FileVisitResult.SKIP_SUBTREE, new FolderWalk(folder).preVisitDirectory(hidden, attributes));
+        confirm(TWO_ROWS);
+        Files.createSymbolicLink(folder.resolve("nowhere.csv"), folder.resolve("never.csv"));
+        write("Setter/may.csv", TWO_ROWS);
+        assertInstanceOf(State.Taken.class, lookWhenStill("Setter/may.csv"));
+        assertEquals(1, watched.looked().files().size());
+    }
+
+    /** A list of all files after each of them costs the square of their number. */
+    @Test
+    void whatCameOfALook_isNotListedAnew_afterEveryFile() throws IOException {
+        for (int i = 0; i < 5; i++) {
+            write("Setter/may" + i + ".csv", TWO_ROWS);
+        }
+        var meanwhile = new HashSet<WatchedFolder.Looked>();
+        watched = new WatchedFolder(
+                folder,
+                files,
+                memory,
+                () -> {
+                    meanwhile.add(watched.looked());
+                    return farm;
+                },
+                clock);
+        watched.look();
+        assertEquals(1, meanwhile.size());
+        assertEquals(5, watched.looked().files().size());
+    }
+
+    @Test
+    void fileThatIsKept_isNotCalledBroken_becauseItCannotBeReadAgain() throws IOException {
+        confirm(TWO_ROWS);
+        write("Setter/may.csv", TWO_ROWS);
+        readings.isUnreadable = true;
+        var taken = assertInstanceOf(State.Taken.class, lookWhenStill("Setter/may.csv"));
+        assertEquals(new TakenFile.Odd.NotCounted(), taken.what().odd());
+        readings.isUnreadable = false;
+        assertEquals(2, air("Setter").count());
+    }
+
+    @Test
+    void fileThatIsKept_isTaken_whereNothingCanBeRemembered() throws IOException {
+        var forgetful = new ColumnMemory() {
+            @Override
+            public Optional<String> find(String name) {
+                return memory.find(name);
+            }
+
+            @Override
+            public void keep(String name, String value) {
+                throw new IllegalStateException("The disk is full");
+            }
+        };
+        confirm(TWO_ROWS);
+        write("Setter/april.csv", TWO_ROWS);
+        write("Setter/may.csv", TWO_ROWS);
+        var forgetting = new LoggerFiles(readings, forgetful);
+        watched = new WatchedFolder(
+                folder, forgetting, forgetful, () -> new FarmPlaces(List.of("Setter"), ZoneOffset.UTC), clock);
+        assertInstanceOf(State.Taken.class, lookWhenStill("Setter/april.csv"));
+        assertInstanceOf(State.Taken.class, look("Setter/may.csv"), "and keeps no other file out");
+        var other = LoggerFile.of("Time,T9\n2027-05-12 06:00,99.5\n".getBytes(StandardCharsets.UTF_8), "other.csv");
+        var seen = (Looked.Seen) forgetting.look(other, Optional.empty(), Optional.empty());
+        var into = new LoggerImport.Into(Optional.of(new ReadingPlace.Brooder()), CHICAGO, clock.instant());
+        assertInstanceOf(TakenFile.Kept.class, forgetting.take(other, seen, into, CHICAGO), "columns of a new header");
+    }
+
+    private Optional<TakenFile> takeByHand(String name, String machine, FileShape before) {
+        var path = folder.resolve(name);
+        var file = LoggerFile.at(path);
+        var seen = (Looked.Seen) files.look(file, Optional.empty(), Optional.empty());
+        var into = new LoggerImport.Into(
+                Optional.of(new ReadingPlace.InMachine(new MachineName(machine))), CHICAGO, clock.instant());
+        return files.takeWhereItLies(path, before, file, seen, into, CHICAGO);
+    }
+
+    @Test
+    void fileThatAPersonTook_isTakenAtOnce_andNotAgainUnderItsSubFolder() throws IOException {
+        var file = write("Setter/may.csv", TWO_ROWS);
+        assertEquals(new Why.NotConfirmed(), why(lookWhenStill("Setter/may.csv")));
+        assertInstanceOf(
+                TakenFile.Kept.class,
+                takeByHand("Setter/may.csv", "Hatcher", FileShape.of(file)).orElseThrow());
+        assertInstanceOf(
+                State.Taken.class, watched.looked().files().getFirst().state(), "before the folder is looked at again");
+        assertInstanceOf(State.Taken.class, look("Setter/may.csv"));
+        clock.forward(WatchedFolder.AGAIN);
+        assertInstanceOf(State.Taken.class, look("Setter/may.csv"));
+        assertEquals(2, air("Hatcher").count());
+        assertInstanceOf(
+                TakenFile.Kept.class,
+                takeByHand("Setter/may.csv", "Setter", FileShape.of(file)).orElseThrow(),
+                "from a second window");
+        assertTrue(air("Setter").isEmpty());
+        watched = new WatchedFolder(folder, new LoggerFiles(readings, memory), memory, () -> farm, clock);
+        assertEquals(new State.TakenBefore(), look("Setter/may.csv"), "known after a start as well");
+    }
+
+    @Test
+    void fileThatGrows_whileAPersonTakesIt_isNotKept_andIsTheFoldersAgain() throws IOException {
+        confirm(TWO_ROWS);
+        var file = write("Setter/may.csv", TWO_ROWS);
+        var before = FileShape.of(file);
+        grow(file, "2027-05-12 06:02,99.7,55\n");
+        assertEquals(Optional.empty(), takeByHand("Setter/may.csv", "Setter", before));
+        assertTrue(air("Setter").isEmpty());
+        assertInstanceOf(State.Taken.class, lookWhenStill("Setter/may.csv"));
+        assertEquals(3, air("Setter").count());
     }
 }

@@ -9,12 +9,14 @@ import eggwright.climate.reading.Quantity;
 import eggwright.climate.reading.ReadingStore.Taken;
 import eggwright.climate.reading.ReadingUnit;
 import eggwright.climate.reading.Readings;
+import eggwright.climate.reading.ReadingsGathered;
 import eggwright.intake.Shelf2;
 import eggwright.intake.message.Complaint.Kind;
 import eggwright.intake.sensor.Sensors;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -53,7 +55,7 @@ class IntakeTest {
                 "{\"value\": 9.95e1, \"unit\": \"F\"}"
             })
     void number_isTakenAsOfNow(String body) {
-        assertEquals(new Intake.Outcome.Kept(shelf.added.sensor(), new Taken(1, 0), 0), send(body));
+        assertEquals(new Intake.Outcome.Kept(shelf.added.sensor(), new Taken(1, 0), OptionalLong.of(0)), send(body));
         assertEquals(Readings.of(Shelf2.NOON, 99.5), kept());
     }
 
@@ -212,7 +214,9 @@ class IntakeTest {
         var celsius =
                 (Sensors.Added.In) shelf.sensors.add(Shelf2.channel(Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS));
         var outcome = shelf.intake.take(celsius.token(), "99.5".getBytes(UTF_8), Delivery.LIVE);
-        assertEquals(1, assertInstanceOf(Intake.Outcome.Kept.class, outcome).heldBack());
+        assertEquals(
+                OptionalLong.of(1),
+                assertInstanceOf(Intake.Outcome.Kept.class, outcome).heldBack());
     }
 
     @Test
@@ -220,7 +224,71 @@ class IntakeTest {
         send("99.5");
         shelf.clock.forward(Duration.ofMinutes(1));
         assertEquals(
-                1, assertInstanceOf(Intake.Outcome.Kept.class, send("139.5")).heldBack());
+                OptionalLong.of(1),
+                assertInstanceOf(Intake.Outcome.Kept.class, send("139.5")).heldBack());
         assertEquals(2, kept().count());
+    }
+
+    @Test
+    void heldBack_countsOnlyWhatWasTold_andReadsNoHistoryBetween() {
+        var history = new ReadingsGathered();
+        var start = Shelf2.NOON.minus(Duration.ofDays(30));
+        for (int i = 0; i < 10_000; i++) {
+            // Every hundredth cannot be: held back, but of no concern to the message.
+            history.add(start.plus(Duration.ofMinutes(i)).toEpochMilli(), i % 100 == 0 ? 900 : 99.5);
+        }
+        shelf.readings.take(Shelf2.CHANNEL, history.take());
+        long before = shelf.readings.given;
+        var outcome = send("""
+                [{"at":"2001-06-01T00:00:00Z","value":99.4},
+                 {"at":"%s","value":900.5},
+                 {"at":"2027-05-12T16:50:00Z","value":99.6}]""".formatted(start.plus(Duration.ofMinutes(5_000).plusSeconds(30))));
+        assertEquals(
+                OptionalLong.of(1),
+                assertInstanceOf(Intake.Outcome.Kept.class, outcome).heldBack());
+        assertTrue(shelf.readings.given - before < 100, "an hour before each reading, not twenty-six years");
+    }
+
+    /** RFC 3339, section 5.7: days as the months have them, hours up to 23. 2027 is no leap year, 2024 is. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"2027-02-30T06:00:00Z", "2027-02-29T06:00:00Z", "2027-04-31T06:00:00Z", "2027-04-30T24:00:00Z"})
+    void dayThatNoCalendarHas_isNoTime(String at) {
+        assertEquals(new Moments.Read.Wrong(Kind.NOT_A_TIME), new Moments(Shelf2.NOON).read(at));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "2024-02-29T06:00:00-05:00",
+                "2024-02-29T06:00:00-0500",
+                "2024-02-29T06:00:00-05",
+                "2024-02-29t11:00:00z"
+            })
+    void dayOfALeapYear_isRead_howeverItsOffsetIsWritten(String at) {
+        assertEquals(new Moments.Read.At(Instant.parse("2024-02-29T11:00:00Z")), new Moments(Shelf2.NOON).read(at));
+    }
+
+    @Test
+    void whatIsKept_isNotRefused_becauseItCannotBeReadAgain() {
+        shelf.readings.isUnreadable = true;
+        var kept = assertInstanceOf(Intake.Outcome.Kept.class, send("99.5"));
+        assertEquals(OptionalLong.empty(), kept.heldBack());
+        shelf.readings.isUnreadable = false;
+        assertEquals(1, kept().count());
+        assertEquals(new Tally(1, 0, 0, Optional.empty()), shelf.intake.tally(shelf.added.sensor()));
+    }
+
+    /** Line and column as an editor shows them, from 1, of the message as it was sent. */
+    @Test
+    void jsonThatCannotBeRead_isSaidWithLineAndColumn() {
+        var body = "\n[{\"value\":99.5,\n  value:99.6}]";
+        var why = assertInstanceOf(Intake.Outcome.Refused.class, send(body)).why();
+        assertEquals(Kind.NOT_JSON, why.kind());
+        assertEquals("3", why.about().getFirst(), why.toString());
+        assertTrue(
+                Integer.parseInt(why.about().get(1)) >= 3
+                        && Integer.parseInt(why.about().get(1)) <= 4,
+                why.toString());
     }
 }
