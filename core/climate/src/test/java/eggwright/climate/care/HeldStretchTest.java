@@ -25,9 +25,7 @@ class HeldStretchTest {
     @Test
     void stretch_goesOn_thoughAnotherDoubtBeganAndEndedMeanwhile() {
         assertEquals(
-                List.of(
-                        stretch(Doubt.IMPOSSIBLE, 0, 170, 4, 180, 185),
-                        stretch(Doubt.JUMP, 30, 30, 1, 60, 60)),
+                List.of(stretch(Doubt.IMPOSSIBLE, 0, 170, 4, 180, 185), stretch(Doubt.JUMP, 30, 30, 1, 60, 60)),
                 HeldStretch.of(List.of(
                         held(0, 185, Doubt.IMPOSSIBLE),
                         held(30, 60, Doubt.JUMP),
@@ -40,7 +38,6 @@ class HeldStretchTest {
     void stretch_ends_afterAnHourWithoutAnother() {
         assertEquals(
                 List.of(stretch(Doubt.JUMP, 0, 60, 2, 60, 61), stretch(Doubt.JUMP, 121, 121, 1, 62, 62)),
-                HeldStretch.of(
-                        List.of(held(0, 60, Doubt.JUMP), held(60, 61, Doubt.JUMP), held(121, 62, Doubt.JUMP))));
+                HeldStretch.of(List.of(held(0, 60, Doubt.JUMP), held(60, 61, Doubt.JUMP), held(121, 62, Doubt.JUMP))));
     }
 }
