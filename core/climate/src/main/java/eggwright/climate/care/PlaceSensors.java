@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Looks at the sensors of one place, each by itself, beside its twins, and beside what was read by hand. */
 public final class PlaceSensors {
@@ -133,13 +134,11 @@ public final class PlaceSensors {
         var accuracy = Accuracy.of(channel.quantity());
         var findings = new ArrayList<Finding>();
         var twins = believed.stream().filter(other -> isTwin(one, other)).toList();
-        var moves = twins.stream()
+        var longestStep = Gaps.longestStep(good);
+        Stream.concat(Stream.of(List.<TwinMean>of()), twins.stream().map(PlaceSensors::means))
+                .flatMap(means -> StuckCheck.of(channel, good, longestStep, means).stream())
                 .findFirst()
-                .map(twin -> twin.hours().stream()
-                        .map(h -> new TwinMean(h.from(), h.to(), h.mean()))
-                        .toList())
-                .orElse(List.of());
-        StuckCheck.of(channel, good, Gaps.longestStep(good), moves).ifPresent(s -> findings.add(new Finding.Stays(s)));
+                .ifPresent(s -> findings.add(new Finding.Stays(s)));
         for (var twin : twins) {
             DriftCheck.ofTwins(differences(one, twin), accuracy.betweenTwins(), wasCompared(one, twin))
                     .ifPresent(d ->
@@ -154,6 +153,12 @@ public final class PlaceSensors {
                         accuracy.fromHand())
                 .ifPresent(d -> findings.add(new Finding.FromHand(d)));
         return findings;
+    }
+
+    private static List<TwinMean> means(Heard twin) {
+        return twin.hours().stream()
+                .map(h -> new TwinMean(h.from(), h.to(), h.mean()))
+                .toList();
     }
 
     /** Two eggs may well differ, so their probes are no twins. */

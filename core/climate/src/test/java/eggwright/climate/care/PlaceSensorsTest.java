@@ -29,6 +29,7 @@ import eggwright.climate.reading.ReadingUnit;
 import eggwright.climate.reading.SensorName;
 import eggwright.climate.sensor.Doubt;
 import eggwright.climate.sensor.Drift;
+import eggwright.climate.sensor.Stuck;
 import eggwright.egg.air.Ventilation;
 import eggwright.invented.DemoSeason;
 import eggwright.units.Amount;
@@ -61,12 +62,7 @@ class PlaceSensorsTest {
                 load.add(channel(machine, "logger", Quantity.AIR_TEMPERATURE), at, fahrenheit);
                 load.add(channel(machine, "logger", Quantity.HUMIDITY), at, humidity);
             });
-            DemoSeason.eggRoom(
-                    NOON,
-                    (sensor, at, fahrenheit) -> load.add(
-                            eggRoom(sensor),
-                            at,
-                            fahrenheit));
+            DemoSeason.eggRoom(NOON, (sensor, at, fahrenheit) -> load.add(eggRoom(sensor), at, fahrenheit));
             load.keep();
         }
     }
@@ -216,10 +212,27 @@ class PlaceSensorsTest {
         var store = new MemoryReadings();
         hourly(store, "good", Duration.ofDays(30), Duration.ZERO, hour -> 60 + hour % 3);
         hourly(store, "dead", Duration.ofDays(30), Duration.ofDays(4), hour -> 66 + hour % 3);
-        assertEquals(List.of(), named(sensors(store, EGG_ROOM, List.of()), "good").findings());
+        assertEquals(
+                List.of(), named(sensors(store, EGG_ROOM, List.of()), "good").findings());
         hourly(store, "dead", Duration.ofDays(4), Duration.ZERO, hour -> 66 + hour % 3);
         assertEquals(
                 "dead", twin(sensors(store, EGG_ROOM, List.of()), "good").twin().text());
+    }
+
+    /** The first twin saw nothing, for it is frozen too; the second saw the door open. */
+    @Test
+    void sensorThatStays_isFound_whicheverTwinSawTheAirMove() {
+        var store = new MemoryReadings();
+        var twoDays = Duration.ofDays(2);
+        hourly(store, "frozen", twoDays, Duration.ZERO, hour -> hour < 20 ? 60 + hour % 2 : 60);
+        hourly(store, "frozen too", twoDays, Duration.ZERO, hour -> hour < 20 ? 60 + hour % 2 : 60);
+        assertEquals(
+                List.of(), named(sensors(store, EGG_ROOM, List.of()), "frozen").findings());
+        hourly(store, "good", twoDays, Duration.ZERO, hour -> 60 + hour % 12);
+        var found = named(sensors(store, EGG_ROOM, List.of()), "frozen").findings();
+        assertEquals(
+                Stuck.Why.TWIN_MOVED,
+                assertInstanceOf(Finding.Stays.class, found.getFirst()).how().why());
     }
 
     /** One reading each hour, from so long before noon until so long before. */
