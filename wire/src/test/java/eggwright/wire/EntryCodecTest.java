@@ -39,6 +39,16 @@ class EntryCodecTest {
     }
 
     @Test
+    void incidentOverInAYearThatNoBookHolds_isMalformed() {
+        var incident = "{\"what\":\"power_cut\",\"until\":\"%s\",\"text\":\"Storm\"}";
+        var read = EntryCodec.read(LOOK.formatted("incident", 1, incident.formatted("+10000-04-13T19:00-05:00")));
+        var refused = assertInstanceOf(ReadEntry.Malformed.class, read);
+        assertTrue(refused.reason().contains("years run from 1900 to 2099"), refused.reason());
+        var whole = EntryCodec.read(LOOK.formatted("incident", 1, incident.formatted("2027-04-13T19:00-05:00")));
+        assertInstanceOf(ReadEntry.Whole.class, whole);
+    }
+
+    @Test
     void newerVersion_ofAKnownKind_isCarriedAlong() {
         var json = LOOK.formatted("looked", 9, "{\"scope\":7,\"weight\":1.50,\"big\":123456789012345678901234567890}");
         var read = assertInstanceOf(ReadEntry.Whole.class, EntryCodec.read(json));

@@ -21,5 +21,6 @@ public record IncidentNoted(
         implements Payload {
     public IncidentNoted {
         text = Checks.text("What happened", text);
+        Checks.year("Over at", until);
     }
 }

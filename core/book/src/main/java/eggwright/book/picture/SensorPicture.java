@@ -12,9 +12,9 @@ import java.util.List;
 /**
  * What people said of one sensor.
  *
- * @param compared by the moment from which each holds; of two from the same moment the one noted later comes later
+ * @param compared by the moment from which each holds; of two from the same moment, by when they happened, then by entry id
  * @param trusted likewise
- * @param released in the order of noting
+ * @param released by when they happened, then by entry id
  */
 public record SensorPicture(SensorAt sensor, List<Compared> compared, List<Trusted> trusted, List<Released> released) {
     public SensorPicture {

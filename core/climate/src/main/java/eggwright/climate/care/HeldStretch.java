@@ -5,6 +5,7 @@ import eggwright.climate.sensor.Held;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 
 /**
@@ -21,15 +22,11 @@ public record HeldStretch(Doubt why, Instant from, Instant to, int count, double
     /** @param held in time order */
     static List<HeldStretch> of(List<Held> held) {
         var stretches = new ArrayList<HeldStretch>();
+        var lastOf = new EnumMap<Doubt, Integer>(Doubt.class);
         for (var one : held) {
-            int at = -1;
-            for (int i = stretches.size() - 1; i >= 0 && at < 0; i--) {
-                at = stretches.get(i).takes(one) ? i : -1;
-                if (stretches.get(i).to().plus(TOGETHER).isBefore(one.at())) {
-                    break;
-                }
-            }
-            if (at < 0) {
+            var at = lastOf.get(one.why());
+            if (at == null || !stretches.get(at).takes(one)) {
+                lastOf.put(one.why(), stretches.size());
                 stretches.add(new HeldStretch(one.why(), one.at(), one.at(), 1, one.value(), one.value()));
             } else {
                 stretches.set(at, stretches.get(at).and(one));
@@ -39,7 +36,7 @@ public record HeldStretch(Doubt why, Instant from, Instant to, int count, double
     }
 
     private boolean takes(Held one) {
-        return why == one.why() && !to.plus(TOGETHER).isBefore(one.at());
+        return !to.plus(TOGETHER).isBefore(one.at());
     }
 
     private HeldStretch and(Held one) {

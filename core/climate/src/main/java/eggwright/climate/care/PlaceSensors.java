@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Looks at the sensors of one place, each by itself, beside its twins, and beside what was read by hand. */
 public final class PlaceSensors {
@@ -69,7 +70,8 @@ public final class PlaceSensors {
             }
         }
         var notes = notes(place);
-        return heard.stream().map(one -> now(one, heard, notes, from, now)).toList();
+        var believed = heard.stream().filter(one -> isBelieved(one, now)).toList();
+        return heard.stream().map(one -> now(one, believed, notes, from, now)).toList();
     }
 
     private List<HandRead> notes(ReadingPlace place) {
@@ -85,7 +87,7 @@ public final class PlaceSensors {
                 channel, extent, sifted, Rollups.of(channel, sifted.good(), care.corrections(channel), Cut.HOUR, null));
     }
 
-    private SensorNow now(Heard one, List<Heard> all, List<HandRead> notes, Instant from, Instant now) {
+    private SensorNow now(Heard one, List<Heard> believed, List<HandRead> notes, Instant from, Instant now) {
         var pairs = new HandPairs(one.channel(), one.sifted().good(), care.corrections(one.channel()), surroundings)
                 .of(notes);
         var held = from.isBefore(now.minus(LOOKED_BACK))
@@ -93,22 +95,26 @@ public final class PlaceSensors {
                 : one.sifted().held().stream()
                         .filter(h -> !h.at().isBefore(from))
                         .toList();
-        var aside = care.aside(one.channel()).stream()
-                .filter(a -> a.covers(now.toEpochMilli()))
-                .findFirst();
         return new SensorNow(
                 one.channel(),
                 one.extent(),
                 last(one, now),
                 care.corrections(one.channel()).holding(now),
-                aside,
+                aside(one, now),
                 HeldStretch.of(held),
                 pairs.isEmpty() ? Optional.empty() : Optional.of(pairs.getLast()),
-                isHeard(one, aside, now) ? findings(one, all, pairs) : List.of());
+                isBelieved(one, now) ? findings(one, believed, pairs) : List.of());
     }
 
-    private static boolean isHeard(Heard one, Optional<Aside> aside, Instant now) {
-        return aside.isEmpty() && one.extent().last().isAfter(now.minus(SILENT));
+    private Optional<Aside> aside(Heard one, Instant now) {
+        return care.aside(one.channel()).stream()
+                .filter(a -> a.covers(now.toEpochMilli()))
+                .findFirst();
+    }
+
+    /** One that was set aside or fell silent is neither accused nor a witness against its twins. */
+    private boolean isBelieved(Heard one, Instant now) {
+        return aside(one, now).isEmpty() && one.extent().last().isAfter(now.minus(SILENT));
     }
 
     private OptionalDouble last(Heard one, Instant now) {
@@ -122,19 +128,17 @@ public final class PlaceSensors {
         return OptionalDouble.empty();
     }
 
-    private List<Finding> findings(Heard one, List<Heard> all, List<ByHand> pairs) {
+    private List<Finding> findings(Heard one, List<Heard> believed, List<ByHand> pairs) {
         var channel = one.channel();
         var good = one.sifted().good();
         var accuracy = Accuracy.of(channel.quantity());
         var findings = new ArrayList<Finding>();
-        var twins = all.stream().filter(other -> isTwin(one, other)).toList();
-        var moves = twins.stream()
+        var twins = believed.stream().filter(other -> isTwin(one, other)).toList();
+        var longestStep = Gaps.longestStep(good);
+        Stream.concat(Stream.of(List.<TwinMean>of()), twins.stream().map(PlaceSensors::means))
+                .flatMap(means -> StuckCheck.of(channel, good, longestStep, means).stream())
                 .findFirst()
-                .map(twin -> twin.hours().stream()
-                        .map(h -> new TwinMean(h.from(), h.to(), h.mean()))
-                        .toList())
-                .orElse(List.of());
-        StuckCheck.of(channel, good, Gaps.longestStep(good), moves).ifPresent(s -> findings.add(new Finding.Stays(s)));
+                .ifPresent(s -> findings.add(new Finding.Stays(s)));
         for (var twin : twins) {
             DriftCheck.ofTwins(differences(one, twin), accuracy.betweenTwins(), wasCompared(one, twin))
                     .ifPresent(d ->
@@ -149,6 +153,12 @@ public final class PlaceSensors {
                         accuracy.fromHand())
                 .ifPresent(d -> findings.add(new Finding.FromHand(d)));
         return findings;
+    }
+
+    private static List<TwinMean> means(Heard twin) {
+        return twin.hours().stream()
+                .map(h -> new TwinMean(h.from(), h.to(), h.mean()))
+                .toList();
     }
 
     /** Two eggs may well differ, so their probes are no twins. */

@@ -17,7 +17,8 @@ import java.util.Optional;
  * as it ever did before, and at least {@link #SHORTEST}, given {@link #HABIT_KNOWN} of what it did before. Where its
  * habit is not known, or it reads coarsely, only more than {@link #NEVER} counts: every machine is opened
  * at least once a week, for the set. Where a twin in the same place saw the air change by {@link #moved}, and by three of this
- * sensor's own steps, while it stayed, {@link #SHORTEST_BESIDE_TWIN} are enough.
+ * sensor's own steps, while it stayed, {@link #SHORTEST_BESIDE_TWIN} are enough; one that never changed is taken to read in steps of
+ * {@link #UNSEEN_STEP}.
  */
 public final class StuckCheck {
     static final int TIMES = 4;
@@ -25,6 +26,8 @@ public final class StuckCheck {
     static final Duration HABIT_KNOWN = Duration.ofDays(7);
     static final Duration NEVER = Duration.ofDays(8);
     static final Duration SHORTEST_BESIDE_TWIN = Duration.ofHours(2);
+    /** One degree, percent or hectopascal: the coarsest in use (ours). */
+    static final double UNSEEN_STEP = 1;
 
     /** A mean of the twin, over an hour or so, in standard units. */
     public record TwinMean(Instant from, Instant to, double mean) {}
@@ -57,8 +60,9 @@ public final class StuckCheck {
         var length = last.length(readings);
         var from = readings.at(last.from());
         double step = step(channel, before, last);
+        double steps = 3 * (step == Double.POSITIVE_INFINITY ? UNSEEN_STEP : step);
         return why(channel, length, longest, Duration.between(readings.at(0), from), step)
-                .or(() -> hasMoved(twin, from, readings.at(last.to()), Math.max(moved(channel.quantity()), 3 * step))
+                .or(() -> hasMoved(twin, from, readings.at(last.to()), Math.max(moved(channel.quantity()), steps))
                                 && length.compareTo(SHORTEST_BESIDE_TWIN) >= 0
                         ? Optional.of(Stuck.Why.TWIN_MOVED)
                         : Optional.empty())
@@ -106,7 +110,7 @@ public final class StuckCheck {
         return high - low >= least;
     }
 
-    /** The least by which one stay differs from the next: the step in which it reads, in standard units. */
+    /** The least by which one stay differs from the next: the step in which it reads, in standard units; infinite where none does. */
     private static double step(Channel channel, List<Stay> before, Stay last) {
         double least = Double.POSITIVE_INFINITY;
         double after = last.value();

@@ -10,6 +10,8 @@ import eggwright.book.entry.Kept;
 import eggwright.book.entry.Origin;
 import eggwright.book.entry.Payload;
 import eggwright.book.entry.SensorCompared;
+import eggwright.book.entry.SensorTrust;
+import eggwright.book.entry.SensorTrustChanged;
 import eggwright.book.fold.Ledger;
 import eggwright.book.name.DeviceName;
 import eggwright.book.name.EntryId;
@@ -27,6 +29,7 @@ import eggwright.climate.reading.ReadingUnit;
 import eggwright.climate.reading.SensorName;
 import eggwright.climate.sensor.Doubt;
 import eggwright.climate.sensor.Drift;
+import eggwright.climate.sensor.Stuck;
 import eggwright.egg.air.Ventilation;
 import eggwright.invented.DemoSeason;
 import eggwright.units.Amount;
@@ -39,6 +42,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -58,13 +62,7 @@ class PlaceSensorsTest {
                 load.add(channel(machine, "logger", Quantity.AIR_TEMPERATURE), at, fahrenheit);
                 load.add(channel(machine, "logger", Quantity.HUMIDITY), at, humidity);
             });
-            DemoSeason.eggRoom(
-                    NOON,
-                    (sensor, at, fahrenheit) -> load.add(
-                            new Channel(
-                                    EGG_ROOM, new SensorName(sensor), Quantity.AIR_TEMPERATURE, ReadingUnit.FAHRENHEIT),
-                            at,
-                            fahrenheit));
+            DemoSeason.eggRoom(NOON, (sensor, at, fahrenheit) -> load.add(eggRoom(sensor), at, fahrenheit));
             load.keep();
         }
     }
@@ -130,11 +128,15 @@ class PlaceSensorsTest {
     }
 
     private static Finding.FromTwin twin(List<SensorNow> sensors, String name) {
-        var sensor = sensors.stream()
+        return assertInstanceOf(
+                Finding.FromTwin.class, named(sensors, name).findings().getFirst());
+    }
+
+    private static SensorNow named(List<SensorNow> sensors, String name) {
+        return sensors.stream()
                 .filter(s -> s.channel().sensor().text().equals(name))
                 .findFirst()
                 .orElseThrow();
-        return assertInstanceOf(Finding.FromTwin.class, sensor.findings().getFirst());
     }
 
     /** A keeper's thermometer that reads 3 °F above the logger, five times: either is off. */
@@ -180,9 +182,73 @@ class PlaceSensorsTest {
     }
 
     private static List<SensorNow> sensors(List<Kept> book) {
+        return sensors(STORE, in("Setter"), book);
+    }
+
+    private static List<SensorNow> sensors(MemoryReadings store, ReadingPlace place, List<Kept> book) {
         return new PlaceSensors(
-                        STORE, Ledger.of(book).picture(), new Surroundings(Pressure.SEA_LEVEL, Ventilation.ASPIRATED))
-                .of(in("Setter"), NOON.minus(PlaceSensors.LOOKED_BACK), NOON);
+                        store, Ledger.of(book).picture(), new Surroundings(Pressure.SEA_LEVEL, Ventilation.ASPIRATED))
+                .of(place, NOON.minus(PlaceSensors.LOOKED_BACK), NOON);
+    }
+
+    /** Its hours of before are still in the window: they accuse nobody. */
+    @Test
+    void sensorSetAside_accusesItsGoodTwinNoLonger() {
+        assertEquals(
+                "by the door",
+                twin(sensors(STORE, EGG_ROOM, List.of()), "shelf").twin().text());
+        var door = NotedCare.of(eggRoom("by the door"));
+        var aside = note(
+                1,
+                NOON.minus(Duration.ofHours(1)),
+                new SensorTrustChanged(door, SensorTrust.SET_ASIDE, null, "it drifts"));
+        for (var sensor : sensors(STORE, EGG_ROOM, List.of(aside))) {
+            assertEquals(List.of(), sensor.findings(), sensor.channel().sensor().text());
+        }
+    }
+
+    @Test
+    void sensorThatDied_accusesItsGoodTwinNoLonger() {
+        var store = new MemoryReadings();
+        hourly(store, "good", Duration.ofDays(30), Duration.ZERO, hour -> 60 + hour % 3);
+        hourly(store, "dead", Duration.ofDays(30), Duration.ofDays(4), hour -> 66 + hour % 3);
+        assertEquals(
+                List.of(), named(sensors(store, EGG_ROOM, List.of()), "good").findings());
+        hourly(store, "dead", Duration.ofDays(4), Duration.ZERO, hour -> 66 + hour % 3);
+        assertEquals(
+                "dead", twin(sensors(store, EGG_ROOM, List.of()), "good").twin().text());
+    }
+
+    /** The first twin saw nothing, for it is frozen too; the second saw the door open. */
+    @Test
+    void sensorThatStays_isFound_whicheverTwinSawTheAirMove() {
+        var store = new MemoryReadings();
+        var twoDays = Duration.ofDays(2);
+        hourly(store, "frozen", twoDays, Duration.ZERO, hour -> hour < 20 ? 60 + hour % 2 : 60);
+        hourly(store, "frozen too", twoDays, Duration.ZERO, hour -> hour < 20 ? 60 + hour % 2 : 60);
+        assertEquals(
+                List.of(), named(sensors(store, EGG_ROOM, List.of()), "frozen").findings());
+        hourly(store, "good", twoDays, Duration.ZERO, hour -> 60 + hour % 12);
+        var found = named(sensors(store, EGG_ROOM, List.of()), "frozen").findings();
+        assertEquals(
+                Stuck.Why.TWIN_MOVED,
+                assertInstanceOf(Finding.Stays.class, found.getFirst()).how().why());
+    }
+
+    /** One reading each hour, from so long before noon until so long before. */
+    private static void hourly(
+            MemoryReadings store, String sensor, Duration from, Duration to, IntToDoubleFunction byHour) {
+        try (var load = store.load()) {
+            int hour = 0;
+            for (var at = NOON.minus(from); !at.isAfter(NOON.minus(to)); at = at.plus(Duration.ofHours(1))) {
+                load.add(eggRoom(sensor), at.toEpochMilli(), byHour.applyAsDouble(hour++));
+            }
+            load.keep();
+        }
+    }
+
+    private static Channel eggRoom(String sensor) {
+        return new Channel(EGG_ROOM, new SensorName(sensor), Quantity.AIR_TEMPERATURE, ReadingUnit.FAHRENHEIT);
     }
 
     @Test

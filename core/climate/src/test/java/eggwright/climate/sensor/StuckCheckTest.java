@@ -100,6 +100,26 @@ class StuckCheckTest {
         assertEquals(Optional.empty(), StuckCheck.of(CELSIUS, readings, LONGEST_STEP, still));
     }
 
+    /** It may read whole degrees: a twin that fell by two tells nothing, one that fell by four does. */
+    @Test
+    void sensorFrozenFromItsFirstReading_isFoundInHours_besideATwinThatMoves() {
+        var readings = Logger.every(STEP_SECONDS, filled(A_DAY));
+        assertEquals(
+                Optional.of(Stuck.Why.TWIN_MOVED),
+                StuckCheck.of(CELSIUS, readings, LONGEST_STEP, falling(4)).map(Stuck::why));
+        assertEquals(Optional.empty(), StuckCheck.of(CELSIUS, readings, LONGEST_STEP, falling(2)));
+    }
+
+    /** The hourly means of a twin that falls by so much in the first hours. */
+    private static List<TwinMean> falling(double by) {
+        var means = new ArrayList<TwinMean>();
+        for (int hour = 0; hour <= 4; hour++) {
+            var from = MONDAY.plus(Duration.ofHours(hour));
+            means.add(new TwinMean(from, from.plus(Duration.ofHours(1)), 37.5 - by * hour / 4));
+        }
+        return means;
+    }
+
     @Test
     void silence_endsAStay_forNobodyKnowsWhatWasInIt() {
         var long1 = Logger.every(STEP_SECONDS, filled(6 * A_DAY));
