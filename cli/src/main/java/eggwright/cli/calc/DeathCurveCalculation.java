@@ -78,7 +78,7 @@ final class DeathCurveCalculation implements FileCalculation {
                 throw table.refused("is wrong in row " + table.line(row) + ": " + Given.sentence(outside));
             }
         }
-        return intervals;
+        return DeathInterval.joined(intervals);
     }
 
     private static Answer steps(StepCurve curve) {

@@ -28,9 +28,9 @@ public record Column(CsvFile file, String name, List<String> words, int[] wordOf
         }
     }
 
-    /** Whether the first word is a number: then all have to be. */
+    /** Whether every word is a number, so that the order of the rows cannot matter. */
     public boolean isNumeric() {
-        return !words.isEmpty() && !Double.isNaN(parsed(words.getFirst()));
+        return !words.isEmpty() && words.stream().noneMatch(word -> Double.isNaN(parsed(word)));
     }
 
     /** Numbers by row. */

@@ -210,6 +210,24 @@ class CountFileCommandsTest {
     }
 
     @Test
+    void deathCurve_answersTheSame_whenEachOfAMillionEggsHasItsRow() throws IOException {
+        var classes = BREAK_OUT.lines().skip(1).toList();
+        var text = new StringBuilder("from_day,to_day,deaths\n");
+        for (int times = 0; times < 100_000; times++) {
+            for (var row : classes) {
+                text.append(row, 0, row.lastIndexOf(',')).append(",1\n");
+            }
+        }
+        var once = new StringBuilder("from_day,to_day,deaths\n");
+        for (var row : classes) {
+            once.append(row, 0, row.lastIndexOf(',')).append(",100000\n");
+        }
+        assertEquals(
+                json(run("death-curve", once.toString(), "--json")),
+                json(run("death-curve", text.toString(), "--json")));
+    }
+
+    @Test
     void deathCurve_saysThatTwoWavesCannotBeTold_fromFewClasses() throws IOException {
         var json = json(run("death-curve", "from_day,to_day,deaths\n0,4,12\n18,24,20\n24,,300\n", "--json"));
         assertEquals(3, json.get("steps").size());

@@ -102,6 +102,20 @@ class MixedModelCommandTest {
                 forced.get("fixed").findValuesAsText("term"));
     }
 
+    /** One word among numbers makes the column one of words, wherever it stands. */
+    @Test
+    void model_answersTheSame_whateverTheOrderOfRows() throws IOException {
+        var rows = List.of("40,54,1", "45,54,1", "30,54,2", "41,54,2", "38,54,2b", "20,54,2b");
+        var down = json(model("r,n,pen\n" + String.join("\n", rows), "--fixed", "pen", "--json"));
+        var up = json(model("r,n,pen\n" + String.join("\n", rows.reversed()), "--fixed", "pen", "--json"));
+        assertEquals(List.of("intercept", "pen=2", "pen=2b"), down.get("fixed").findValuesAsText("term"));
+        assertEquals(down.get("fixed").findValuesAsText("term"), up.get("fixed").findValuesAsText("term"));
+        assertEquals(
+                down.get("log_likelihood").doubleValue(),
+                up.get("log_likelihood").doubleValue(),
+                1e-9);
+    }
+
     @Test
     void model_agreesWithR_byQuadrature() throws IOException {
         var json = json(model(

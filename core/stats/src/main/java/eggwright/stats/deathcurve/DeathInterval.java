@@ -1,6 +1,9 @@
 package eggwright.stats.deathcurve;
 
 import eggwright.units.OutOfRange;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
 
 /**
  * So many embryos that died after one day and by another: in (from, to].
@@ -27,6 +30,18 @@ public record DeathInterval(double fromDay, double toDay, long count) {
         if (count < 0) {
             throw new OutOfRange("A count of " + count + " is outside 0 or more");
         }
+    }
+
+    /** The same deaths with each range of days once, its counts summed, in the order in which the ranges first come. */
+    public static List<DeathInterval> joined(Collection<DeathInterval> intervals) {
+        record Range(double fromDay, double toDay) {}
+        var counts = new LinkedHashMap<Range, Long>();
+        for (var each : intervals) {
+            counts.merge(new Range(each.fromDay, each.toDay), each.count, Math::addExact);
+        }
+        return counts.entrySet().stream()
+                .map(each -> new DeathInterval(each.getKey().fromDay, each.getKey().toDay, each.getValue()))
+                .toList();
     }
 
     /** Whether they were alive when last seen. */

@@ -11,6 +11,8 @@ import java.util.List;
  */
 final class Innermost {
     private static final int MOST = 2000;
+    /** Classes times ranges: what still fits a small machine's memory and patience. */
+    private static final long MOST_HELD = 10_000_000;
 
     final List<DeathInterval> ranges = new ArrayList<>();
     final boolean[][] holds;
@@ -37,7 +39,12 @@ final class Innermost {
             }
         }
         if (ranges.size() > MOST) {
-            throw new OutOfRange(ranges.size() + " different ranges of days are more than " + MOST);
+            throw new OutOfRange(ranges.size() + " different ranges of days are more than " + MOST
+                    + ". Sort the deaths into fewer classes, as whole days");
+        }
+        if ((long) intervals.size() * ranges.size() > MOST_HELD) {
+            throw new OutOfRange(intervals.size() + " different classes over " + ranges.size()
+                    + " ranges of days are too many to work out. Sort the deaths into fewer classes, as whole days");
         }
         holds = new boolean[intervals.size()][ranges.size()];
         for (int i = 0; i < holds.length; i++) {

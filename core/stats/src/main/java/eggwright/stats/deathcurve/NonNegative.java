@@ -1,5 +1,7 @@
 package eggwright.stats.deathcurve;
 
+import java.util.Optional;
+import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 
@@ -14,19 +16,22 @@ final class NonNegative {
 
     private NonNegative() {}
 
-    static double[] solve(double[][] matrix, double[] right) {
+    /** Where it is least; empty where rounding has left a matrix that is not positive. */
+    static Optional<double[]> solve(double[][] matrix, double[] right) {
         int size = right.length;
         double[] x = new double[size];
         var free = new boolean[size];
         for (int round = 0; round < 3 * size + 10; round++) {
             int steepest = steepest(matrix, right, x, free);
             if (steepest < 0) {
-                return x;
+                return Optional.of(x);
             }
             free[steepest] = true;
-            settle(matrix, right, x, free);
+            if (!settle(matrix, right, x, free)) {
+                return Optional.empty();
+            }
         }
-        return x;
+        return Optional.of(x);
     }
 
     /** The held place at which a step inward gains most; negative where none gains. */
@@ -48,10 +53,17 @@ final class NonNegative {
         return steepest;
     }
 
-    /** Goes to the best point of the free places; those that would go below 0 are held on the way. */
-    private static void settle(double[][] matrix, double[] right, double[] x, boolean[] free) {
+    /**
+     * Goes to the best point of the free places; those that would go below 0 are held on the way. False where there
+     * is no best point.
+     */
+    private static boolean settle(double[][] matrix, double[] right, double[] x, boolean[] free) {
         for (int round = 0; round <= x.length; round++) {
-            double[] best = best(matrix, right, free);
+            var there = best(matrix, right, free);
+            if (there.isEmpty()) {
+                return false;
+            }
+            double[] best = there.get();
             double share = 1;
             for (int i = 0; i < x.length; i++) {
                 if (free[i] && best[i] <= 0) {
@@ -62,7 +74,7 @@ final class NonNegative {
                 x[i] += free[i] ? share * (best[i] - x[i]) : 0;
             }
             if (share == 1) {
-                return;
+                return true;
             }
             for (int i = 0; i < x.length; i++) {
                 if (free[i] && x[i] <= 1e-15) {
@@ -71,15 +83,16 @@ final class NonNegative {
                 }
             }
         }
+        return true;
     }
 
-    private static double[] best(double[][] matrix, double[] right, boolean[] free) {
+    private static Optional<double[]> best(double[][] matrix, double[] right, boolean[] free) {
         int[] places = java.util.stream.IntStream.range(0, free.length)
                 .filter(i -> free[i])
                 .toArray();
         double[] best = new double[free.length];
         if (places.length == 0) {
-            return best;
+            return Optional.of(best);
         }
         var part = MatrixUtils.createRealMatrix(places.length, places.length);
         var wanted = new double[places.length];
@@ -90,10 +103,15 @@ final class NonNegative {
             part.addToEntry(i, i, RIDGE * (1 + matrix[places[i]][places[i]]));
             wanted[i] = right[places[i]];
         }
-        var found = new CholeskyDecomposition(part, 1e-8, 0).getSolver().solve(MatrixUtils.createRealVector(wanted));
-        for (int i = 0; i < places.length; i++) {
-            best[places[i]] = found.getEntry(i);
+        try {
+            var found =
+                    new CholeskyDecomposition(part, 1e-8, 0).getSolver().solve(MatrixUtils.createRealVector(wanted));
+            for (int i = 0; i < places.length; i++) {
+                best[places[i]] = found.getEntry(i);
+            }
+            return Optional.of(best);
+        } catch (MathRuntimeException notPositive) {
+            return Optional.empty();
         }
-        return best;
     }
 }

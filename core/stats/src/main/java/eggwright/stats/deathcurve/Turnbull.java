@@ -2,7 +2,6 @@ package eggwright.stats.deathcurve;
 
 import eggwright.units.OutOfRange;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 
 /**
@@ -38,22 +37,15 @@ public final class Turnbull {
     /**
      * The curve of these counts.
      *
-     * @throws OutOfRange if nothing was counted
+     * @throws OutOfRange if nothing was counted, or the classes are too many to be worked out
      */
     public static StepCurve of(List<DeathInterval> intervals) {
-        var joined = new LinkedHashMap<List<Double>, DeathInterval>();
-        for (var each : intervals) {
-            if (each.count() > 0) {
-                joined.merge(
-                        List.of(each.fromDay(), each.toDay()),
-                        each,
-                        (a, b) -> new DeathInterval(a.fromDay(), a.toDay(), a.count() + b.count()));
-            }
-        }
+        var joined = DeathInterval.joined(
+                intervals.stream().filter(each -> each.count() > 0).toList());
         if (joined.isEmpty()) {
             throw new OutOfRange("0 eggs in " + intervals.size() + " classes: there is no curve to tell");
         }
-        return new Turnbull(List.copyOf(joined.values())).curve();
+        return new Turnbull(joined).curve();
     }
 
     private StepCurve curve() {
@@ -96,7 +88,11 @@ public final class Turnbull {
                 matrix[k][j] = sum;
             }
         }
-        double[] target = NonNegative.solve(matrix, ones);
+        var found = NonNegative.solve(matrix, ones);
+        if (found.isEmpty()) {
+            return false;
+        }
+        double[] target = found.get();
         double total = java.util.Arrays.stream(target).sum();
         double rise = 0;
         for (int j = 0; j < size; j++) {

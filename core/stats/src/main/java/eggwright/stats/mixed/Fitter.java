@@ -1,6 +1,5 @@
 package eggwright.stats.mixed;
 
-import eggwright.stats.search.Curvature;
 import eggwright.stats.search.Held;
 import eggwright.stats.search.Objective;
 import eggwright.stats.search.QuasiNewton;
@@ -14,13 +13,11 @@ final class Fitter {
     /** Squared, in units of uncertainty: the point is known to 1e-4 of its standard errors. */
     private static final double CLOSE = 1e-8;
 
-    private static final double CLOSE_AT_LAST = 1e-12;
     private static final double SMALL_DEVIATION = 0.1;
     /** Half a deviance that no count could tell from none. */
     private static final double NO_WORSE = 1e-7;
 
     private static final double RUNAWAY = 20;
-    private static final int POLISHING = 4;
 
     private final MixedModel model;
     private final Problem problem;
@@ -33,7 +30,6 @@ final class Fitter {
     private boolean[] held = new boolean[0];
     private double value;
     private int steps;
-    private boolean settled;
 
     Fitter(MixedModel model, int nodes) {
         this.model = model;
@@ -102,7 +98,6 @@ final class Fitter {
         spread(free, found.metric());
         value = found.value();
         steps += found.steps();
-        settled = found.settled();
     }
 
     private void spread(Held free, double[][] inverse) {
@@ -136,34 +131,10 @@ final class Fitter {
 
     private MixedOutcome answer() {
         var free = new Held(objective, point, held);
-        double[] here = free.free(point);
-        double[] slope = new double[here.length];
-        boolean hill = false;
-        for (int i = 0; i < POLISHING; i++) {
-            var inverse = Curvature.inverse(Curvature.at(free, here, free.free(metric)));
-            free.at(here, slope);
-            hill = inverse.isPresent();
-            if (inverse.isEmpty()) {
-                break;
-            }
-            spread(free, inverse.get());
-            double[] step = QuasiNewton.times(inverse.get(), slope);
-            double gain = QuasiNewton.dot(step, slope);
-            if (gain <= CLOSE_AT_LAST) {
-                settled = true;
-                break;
-            }
-            for (int j = 0; j < here.length; j++) {
-                here[j] -= step[j];
-            }
-            steps++;
-            if (gain <= Math.sqrt(CLOSE_AT_LAST)) {
-                // So close, the curvature is the same.
-                settled = true;
-                break;
-            }
-        }
-        point = free.whole(here);
+        var end = Polish.of(free, free.free(point), free.free(metric));
+        spread(free, end.metric());
+        steps += end.steps();
+        point = free.whole(end.point());
         double[] unused = new double[point.length];
         value = objective.at(point, unused);
         if (objective != laplace) {
@@ -172,12 +143,12 @@ final class Fitter {
         double[] deviations = Arrays.copyOfRange(point, columns, point.length);
         boolean singular = Arrays.stream(deviations).anyMatch(deviation -> deviation == 0);
         return new MixedOutcome.Fitted(
-                FixedEffect.all(problem.design(), point, metric, hill),
+                FixedEffect.all(problem.design(), point, metric, end.hill()),
                 Levels.of(problem, laplace, model.random(), deviations),
                 model.counts().logCoefficients() - value,
                 problem.rows(),
                 steps,
-                settled && hill,
+                end.reached(),
                 singular,
                 problem.design().empty());
     }

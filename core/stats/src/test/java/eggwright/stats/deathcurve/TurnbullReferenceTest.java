@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import eggwright.stats.ReferenceTable;
 import eggwright.units.OutOfRange;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +49,21 @@ class TurnbullReferenceTest {
             }
         }
         assertEquals(expected.getFirst().number("logLik"), curve.logLikelihood(), AS_R);
+    }
+
+    @Test
+    void curve_refusesInWords_whatWouldTakeForEver() {
+        var many = new ArrayList<DeathInterval>();
+        for (int from = 0; from < 200; from++) {
+            for (int to = from + 1; to < 400; to++) {
+                many.add(new DeathInterval(from, to, 1));
+            }
+        }
+        var refused = assertThrows(OutOfRange.class, () -> Turnbull.of(many));
+        assertEquals(
+                "59900 different classes over 200 ranges of days are too many to work out. Sort the deaths into fewer "
+                        + "classes, as whole days",
+                refused.getMessage());
     }
 
     @Test
