@@ -78,20 +78,21 @@ final class SetWords {
     private String later(HatchExpected hatch) {
         var hours = hatch.hoursLater();
         long likely = Math.round(hours.likely());
-        var range = words.say("later.range", end(hours.low()), end(hours.high()));
+        var range = range(Math.round(hours.low()), Math.round(hours.high()));
         if (likely == 0) {
             return words.say("later.same", range);
         }
         return words.say(likely > 0 ? "later.later" : "later.earlier", Math.abs(likely), range);
     }
 
-    /** Which way, since a range may reach to both sides. */
-    private String end(double hoursLater) {
-        long hours = Math.round(hoursLater);
-        if (hours == 0) {
-            return words.say("later.end.none");
-        }
-        return words.say(hours > 0 ? "later.end.later" : "later.end.earlier", Math.abs(hours));
+    /** Which way is said of each end where a range reaches to both sides. */
+    private String range(long low, long high) {
+        return low < 0 && high > 0
+                ? words.say("later.bothWays", -low, high)
+                : words.say(
+                        "later.oneWay",
+                        Math.min(Math.abs(low), Math.abs(high)),
+                        Math.max(Math.abs(low), Math.abs(high)));
     }
 
     /** What the egg room took before; never weighed, and in no band. */
