@@ -17,7 +17,7 @@ final class ComplaintWords {
 
     /** What happened, and that nothing was kept. */
     String happened(Complaint why) {
-        return words.say("complaint." + why.kind(), why.about().toArray()) + " " + words.say("complaint.kept");
+        return brief(why) + " " + words.say("complaint.kept");
     }
 
     /** What to do. */
@@ -27,6 +27,11 @@ final class ComplaintWords {
 
     /** For a list: what happened alone. */
     String brief(Complaint why) {
-        return words.say("complaint." + why.kind(), why.about().toArray());
+        return words.say(key(why), why.about().toArray());
+    }
+
+    private static String key(Complaint why) {
+        boolean isNowhere = why.kind() == Complaint.Kind.NOT_JSON && why.about().isEmpty();
+        return "complaint." + why.kind() + (isNowhere ? ".nowhere" : "");
     }
 }

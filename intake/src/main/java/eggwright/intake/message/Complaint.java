@@ -18,7 +18,7 @@ public record Complaint(Kind kind, List<String> about) {
         EMPTY,
         /** What was sent; neither a number nor JSON. */
         NOT_A_NUMBER,
-        /** Not JSON that can be read; where. */
+        /** Not JSON that can be read; its line and column, each from 1, or nothing where that is not known. */
         NOT_JSON,
         /** The member that is not known. */
         UNKNOWN_MEMBER,

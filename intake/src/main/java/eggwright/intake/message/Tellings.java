@@ -61,13 +61,15 @@ final class Tellings {
 
     static Parsed read(byte[] body, ReadingUnit unit, Moments moments) {
         try {
-            var text = text(body);
+            var whole = text(body);
+            var text = whole.strip();
             var tellings = new Tellings(unit, moments);
             if (text.isEmpty()) {
                 throw new Stop(Kind.EMPTY);
             }
             if (text.startsWith("{") || text.startsWith("[")) {
-                tellings.json(text);
+                // Not stripped: its lines are counted as they were sent.
+                tellings.json(whole);
             } else {
                 tellings.plain(text);
             }
@@ -82,8 +84,7 @@ final class Tellings {
             return StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(body))
-                    .toString()
-                    .strip();
+                    .toString();
         } catch (CharacterCodingException notText) {
             throw new Stop(Kind.NOT_A_NUMBER, new String(body, StandardCharsets.ISO_8859_1));
         }
@@ -143,17 +144,19 @@ final class Tellings {
                 one(parser);
             }
             if (parser.nextToken() != null) {
-                throw new Stop(Kind.NOT_JSON, where(parser.currentLocation()));
+                throw notJson(parser.currentLocation());
             }
         } catch (JacksonException notJson) {
-            throw new Stop(Kind.NOT_JSON, where(notJson.getLocation()));
+            throw notJson(notJson.getLocation());
         } catch (IOException notJson) {
-            throw new Stop(Kind.NOT_JSON, "");
+            throw notJson(null);
         }
     }
 
-    private static String where(@org.jspecify.annotations.Nullable JsonLocation at) {
-        return at == null ? "" : Long.toString(at.getColumnNr());
+    private static Stop notJson(@org.jspecify.annotations.Nullable JsonLocation at) {
+        return at == null || at.getLineNr() < 1
+                ? new Stop(Kind.NOT_JSON)
+                : new Stop(Kind.NOT_JSON, at.getLineNr(), at.getColumnNr());
     }
 
     private void one(JsonParser parser) throws IOException, Stop {

@@ -278,4 +278,17 @@ class IntakeTest {
         assertEquals(1, kept().count());
         assertEquals(new Tally(1, 0, 0, Optional.empty()), shelf.intake.tally(shelf.added.sensor()));
     }
+
+    /** Line and column as an editor shows them, from 1, of the message as it was sent. */
+    @Test
+    void jsonThatCannotBeRead_isSaidWithLineAndColumn() {
+        var body = "\n[{\"value\":99.5,\n  value:99.6}]";
+        var why = assertInstanceOf(Intake.Outcome.Refused.class, send(body)).why();
+        assertEquals(Kind.NOT_JSON, why.kind());
+        assertEquals("3", why.about().getFirst(), why.toString());
+        assertTrue(
+                Integer.parseInt(why.about().get(1)) >= 3
+                        && Integer.parseInt(why.about().get(1)) <= 4,
+                why.toString());
+    }
 }
