@@ -15,6 +15,8 @@ import java.util.function.Function;
 /** What became of the files of the watched folder, in sentences. */
 final class FolderWords {
     private static final int MOST_PROBLEMS = 5;
+    /** So many files of either kind are listed: more than a person reads, and a page stays a page. */
+    static final int MOST_FILES = 100;
 
     private final Words words;
     private final Function<Instant, String> stamp;
@@ -27,13 +29,19 @@ final class FolderWords {
     SensorsPage.FolderShown say(WatchedFolder.Looked looked) {
         var waiting = new ArrayList<SensorsPage.Waiting>();
         var taken = new ArrayList<String>();
+        int inWaiting = 0;
+        int others = 0;
         for (var file : looked.files()) {
-            switch (file.state()) {
-                case State.NotTaken(var at, var why) ->
+            if (file.state() instanceof State.NotTaken(var at, var why)) {
+                inWaiting++;
+                if (inWaiting <= MOST_FILES) {
                     waiting.add(new SensorsPage.Waiting(file.name(), reasons(why), help(why)));
-                case State.Growing growing -> taken.add(words.say("file.growing", file.name()));
-                case State.TakenBefore before -> taken.add(words.say("file.before", file.name()));
-                case State.Taken(var at, var what) -> taken.add(taken(file.name(), at, what));
+                }
+            } else {
+                others++;
+                if (others <= MOST_FILES) {
+                    taken.add(other(file));
+                }
             }
         }
         return new SensorsPage.FolderShown(
@@ -42,7 +50,23 @@ final class FolderWords {
                         .orElseGet(() -> words.say("folder.notYet", looked.folder())),
                 looked.trouble().isEmpty() ? "" : words.say("folder.trouble", looked.trouble()),
                 waiting,
-                taken);
+                more(inWaiting),
+                words.say("folder.taken", others),
+                taken,
+                more(others));
+    }
+
+    private String more(int files) {
+        return files > MOST_FILES ? words.say("folder.more", files - MOST_FILES) : "";
+    }
+
+    private String other(WatchedFile file) {
+        return switch (file.state()) {
+            case State.Growing growing -> words.say("file.growing", file.name());
+            case State.TakenBefore before -> words.say("file.before", file.name());
+            case State.Taken(var at, var what) -> taken(file.name(), at, what);
+            case State.NotTaken waiting -> throw new IllegalArgumentException(file.name() + " waits");
+        };
     }
 
     private String taken(String name, Instant at, TakenFile.Kept what) {
@@ -97,8 +121,11 @@ final class FolderWords {
         };
     }
 
-    /** Whether there is such a file, by the name that the page gave it. */
-    static boolean has(WatchedFolder.Looked looked, String name) {
-        return looked.files().stream().map(WatchedFile::name).anyMatch(name::equals);
+    /** Whether such a file waits, by the name that the page gave it: one that was taken is not taken again. */
+    static boolean waits(WatchedFolder.Looked looked, String name) {
+        return looked.files().stream()
+                .filter(file -> file.state() instanceof State.NotTaken)
+                .map(WatchedFile::name)
+                .anyMatch(name::equals);
     }
 }

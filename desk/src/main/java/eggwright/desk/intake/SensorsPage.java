@@ -54,10 +54,20 @@ public record SensorsPage(
      *
      * @param said where it is and when it was looked at
      * @param trouble why it could not be; empty where it could
-     * @param waiting files of which nothing was taken
-     * @param taken a line for each file that was
+     * @param waiting files of which nothing was taken, the first of them
+     * @param moreWaiting how many wait beside those; empty where none does
+     * @param takenTitle how many other files there are
+     * @param taken a line for each of these, the first of them
+     * @param moreTaken how many there are beside those; empty where there is none
      */
-    public record FolderShown(String said, String trouble, List<Waiting> waiting, List<String> taken) {
+    public record FolderShown(
+            String said,
+            String trouble,
+            List<Waiting> waiting,
+            String moreWaiting,
+            String takenTitle,
+            List<String> taken,
+            String moreTaken) {
         public FolderShown {
             waiting = List.copyOf(waiting);
             taken = List.copyOf(taken);

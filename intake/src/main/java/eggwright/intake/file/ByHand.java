@@ -23,9 +23,21 @@ public final class ByHand {
     /** A file that was taken by hand, as it was then. */
     public record Taken(FileShape shape, Instant at, TakenFile.Kept what) {}
 
-    /** Lets nobody else take the file until the taking has come to its end. */
+    /**
+     * Lets nobody else take the file until the taking has come to its end. What was taken already, and has not changed since,
+     * is not taken again: as where it was opened in two windows. Empty also where another takes it just now.
+     */
     Optional<TakenFile> take(Path file, FileShape shape, Instant at, Supplier<Optional<TakenFile>> taking) {
-        files.put(file, new Hand.Taking());
+        var before = files.get(file);
+        if (before instanceof Hand.Done(var taken) && taken.shape().equals(shape)) {
+            return Optional.of(taken.what());
+        }
+        boolean isMine = before == null
+                ? files.putIfAbsent(file, new Hand.Taking()) == null
+                : before instanceof Hand.Done && files.replace(file, before, new Hand.Taking());
+        if (!isMine) {
+            return Optional.empty();
+        }
         Optional<TakenFile> outcome = Optional.empty();
         try {
             outcome = taking.get();

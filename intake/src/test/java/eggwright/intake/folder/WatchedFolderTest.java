@@ -415,6 +415,10 @@ class WatchedFolderTest {
         clock.forward(WatchedFolder.AGAIN);
         assertInstanceOf(State.Taken.class, look("Setter/may.csv"));
         assertEquals(2, air("Hatcher").count());
+        assertInstanceOf(
+                TakenFile.Kept.class,
+                takeByHand("Setter/may.csv", "Setter", FileShape.of(file)).orElseThrow(),
+                "from a second window");
         assertTrue(air("Setter").isEmpty());
         watched = new WatchedFolder(folder, new LoggerFiles(readings, memory), memory, () -> farm, clock);
         assertEquals(new State.TakenBefore(), look("Setter/may.csv"), "known after a start as well");
