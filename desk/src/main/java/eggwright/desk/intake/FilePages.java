@@ -83,11 +83,18 @@ public final class FilePages implements Pages {
             return bringing(422, visit, words(visit).say("bring.none"));
         }
         try {
-            return onward(room.put(brought.get(), visit.typed().text(PlaceField.NAME)));
+            return room.put(brought.get(), visit.typed().text(PlaceField.NAME))
+                    .map(FilePages::onward)
+                    .orElseGet(() -> busy(visit));
         } catch (IOException noRoom) {
             LOG.warn("A file that was brought could not be put aside", noRoom);
             return bringing(503, visit, words(visit).say("bring.noRoom", String.valueOf(noRoom.getMessage())));
         }
+    }
+
+    /** None that is being worked on makes way for another. */
+    private Answer busy(Visit visit) {
+        return bringing(503, visit, words(visit).say("bring.busy", StagingRoom.MOST));
     }
 
     private static Answer onward(Staged file) {
@@ -99,10 +106,12 @@ public final class FilePages implements Pages {
         var name = visit.typed().text("name");
         return incoming.folder()
                 .map(java.util.function.Supplier::get)
-                .filter(looked -> FolderWords.has(looked, name))
+                .filter(looked -> FolderWords.waits(looked, name))
                 .map(looked -> {
                     var cut = name.indexOf('/');
-                    return onward(room.watched(looked.folder().resolve(name), cut < 0 ? "" : name.substring(0, cut)));
+                    return room.watched(looked.folder().resolve(name), cut < 0 ? "" : name.substring(0, cut))
+                            .map(FilePages::onward)
+                            .orElseGet(() -> busy(visit));
                 })
                 .orElseGet(() -> noSuch(visit));
     }
@@ -112,7 +121,7 @@ public final class FilePages implements Pages {
     }
 
     private Answer one(Visit visit, OfOne route) {
-        return room.find(visit.at("file")).map(route::answer).orElseGet(() -> noSuch(visit));
+        return room.using(visit.at("file"), route::answer).orElseGet(() -> noSuch(visit));
     }
 
     private static Answer noSuch(Visit visit) {

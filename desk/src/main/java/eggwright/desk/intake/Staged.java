@@ -5,6 +5,7 @@ import eggwright.sheet.logger.LoggerFile;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /** A logger's file on its way in: looked at, perhaps more than once, then taken once. */
@@ -16,6 +17,8 @@ final class Staged {
     private final Instant since;
     /** What became of it; absent until it is taken. */
     private TakenFile.@Nullable Kept kept;
+    /** How many requests work on it just now. */
+    private final AtomicInteger users = new AtomicInteger();
 
     /** Where a file lies. */
     sealed interface Origin {
@@ -53,6 +56,19 @@ final class Staged {
 
     Instant since() {
         return since;
+    }
+
+    /** While anybody works on it its bytes are not thrown away. */
+    void begin() {
+        users.incrementAndGet();
+    }
+
+    void end() {
+        users.decrementAndGet();
+    }
+
+    boolean isInUse() {
+        return users.get() > 0;
     }
 
     synchronized Optional<TakenFile.Kept> kept() {

@@ -14,6 +14,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.random.RandomGenerator;
 import org.slf4j.Logger;
@@ -44,9 +45,10 @@ final class StagingRoom {
     /**
      * Puts a file aside.
      *
-     * @throws IOException if there is no room for it
+     * @return empty where as many as can lie here are all being worked on
+     * @throws IOException if there is no room for it on the disk
      */
-    Staged put(Brought brought, String place) throws IOException {
+    Optional<Staged> put(Brought brought, String place) throws IOException {
         var folder = Files.createTempDirectory("eggwright-file");
         // Where the desk is stopped before it throws the file away, the machine's own end of things does.
         folder.toFile().deleteOnExit();
@@ -58,42 +60,61 @@ final class StagingRoom {
             throwAway(folder);
             throw full;
         }
-        return add(LoggerFile.at(file), new Staged.Origin.Aside(folder), place);
+        var added = add(LoggerFile.at(file), new Staged.Origin.Aside(folder), place);
+        if (added.isEmpty()) {
+            throwAway(folder);
+        }
+        return added;
     }
 
-    /** A file that lies where it lies. */
-    Staged watched(Path file, String place) {
+    /** A file that lies where it lies; empty as for {@link #put}. */
+    Optional<Staged> watched(Path file, String place) {
         return add(LoggerFile.at(file), new Staged.Origin.Watched(file), place);
     }
 
-    private synchronized Staged add(LoggerFile file, Staged.Origin origin, String place) {
+    private synchronized Optional<Staged> add(LoggerFile file, Staged.Origin origin, String place) {
         var now = clock.instant();
         clear(s -> s.since().plus(LONGEST).isBefore(now));
-        while (staged.size() >= MOST) {
-            var oldest = staged.values().iterator().next();
-            clear(s -> s == oldest);
+        if (staged.size() >= MOST) {
+            var oldest = staged.values().stream().filter(s -> !s.isInUse()).findFirst();
+            if (oldest.isEmpty()) {
+                return Optional.empty();
+            }
+            clear(s -> s == oldest.get());
         }
         var bytes = new byte[ID_BYTES];
         random.nextBytes(bytes);
         var one = new Staged(HexFormat.of().formatHex(bytes), file, origin, place, now);
         staged.put(one.id(), one);
-        return one;
+        return Optional.of(one);
     }
 
     private void clear(Predicate<Staged> which) {
         for (Iterator<Staged> all = staged.values().iterator(); all.hasNext(); ) {
             var one = all.next();
-            if (which.test(one)) {
+            if (which.test(one) && !one.isInUse()) {
                 all.remove();
                 letGo(one);
             }
         }
     }
 
-    synchronized Optional<Staged> find(String id) {
+    /** Works on a file, which stays here until that is done; empty where there is none of this id. */
+    <T> Optional<T> using(String id, Function<Staged, T> work) {
+        var found = begin(id);
+        try {
+            return found.map(work);
+        } finally {
+            found.ifPresent(Staged::end);
+        }
+    }
+
+    private synchronized Optional<Staged> begin(String id) {
         var now = clock.instant();
         clear(s -> s.since().plus(LONGEST).isBefore(now));
-        return Optional.ofNullable(staged.get(id));
+        var found = Optional.ofNullable(staged.get(id));
+        found.ifPresent(Staged::begin);
+        return found;
     }
 
     /** Its bytes are needed no more; what became of it can still be shown. */

@@ -311,4 +311,37 @@ final class FilePagesTest {
                 404,
                 farm.post("/readings/watched", "name=..%2F..%2Fetc%2Fpasswd").statusCode());
     }
+
+    private String watchedMay() throws IOException, InterruptedException {
+        farm.filesLie(watched);
+        return farm.post("/readings/watched", "name=Setter%2Fmay.csv")
+                .headers()
+                .firstValue("Location")
+                .orElseThrow();
+    }
+
+    @Test
+    void watchedFile_thatWasTakenHere_waitsNoMore_andStaysUnderTheMachineThatWasSaid() throws Exception {
+        var path = watchedMay();
+        var inBrooder = form("brooder", "time", "air_temperature_f", "humidity_pct", "");
+        assertEquals(303, farm.post(path, inBrooder).statusCode());
+        assertTrue(farm.folder.looked().files().stream()
+                .filter(f -> f.name().equals("Setter/may.csv"))
+                .allMatch(f -> f.state() instanceof State.Taken));
+        assertEquals(
+                404, farm.post("/readings/watched", "name=Setter%2Fmay.csv").statusCode(), "it waits no more");
+        assertEquals(1, air().count());
+        var before = farm.readings.channels();
+        farm.folder.look();
+        assertEquals(before, farm.readings.channels(), "and is not taken for the setter too");
+    }
+
+    @Test
+    void watchedFile_thatIsGone_isNotKept_andThatIsSaid() throws Exception {
+        var path = watchedMay();
+        Files.delete(watched.resolve("Setter/may.csv"));
+        var answer = farm.post(path, form("brooder", "time", "air_temperature_f", "humidity_pct", ""));
+        assertTrue(answer.statusCode() >= 400 && answer.statusCode() < 500, answer.body());
+        assertTrue(air().isEmpty());
+    }
 }

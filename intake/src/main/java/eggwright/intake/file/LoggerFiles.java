@@ -107,8 +107,7 @@ public final class LoggerFiles {
      */
     public Optional<TakenFile> takeWhereItLies(
             Path path, FileShape shape, LoggerFile file, Looked.Seen seen, LoggerImport.Into into, ZoneId farms) {
-        return byHand.take(
-                path, shape, into.now(), () -> take(file, seen, into, farms, () -> shape.isStillOf(path)));
+        return byHand.take(path, shape, into.now(), () -> take(file, seen, into, farms, () -> shape.isStillOf(path)));
     }
 
     /** Whether the file is still the one that was looked at; asked before anything is kept. */

@@ -1,7 +1,7 @@
 package eggwright.intake.folder;
 
-import eggwright.intake.file.ColumnMemory;
 import eggwright.intake.file.ByHand;
+import eggwright.intake.file.ColumnMemory;
 import eggwright.intake.file.FarmPlaces;
 import eggwright.intake.file.FileShape;
 import eggwright.intake.file.LoggerFiles;
