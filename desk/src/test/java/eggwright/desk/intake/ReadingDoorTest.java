@@ -7,21 +7,30 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.climate.reading.Channel;
 import eggwright.climate.reading.Quantity;
+import eggwright.climate.reading.ReadingPlace;
+import eggwright.climate.reading.ReadingStore;
 import eggwright.climate.reading.ReadingUnit;
 import eggwright.climate.reading.Readings;
+import eggwright.climate.reading.SensorName;
 import eggwright.desk.NetworkDesk;
 import eggwright.desk.PlainHttp;
 import eggwright.desk.words.Words;
 import eggwright.intake.message.Complaint;
 import eggwright.intake.message.Intake;
+import eggwright.intake.sensor.Sensors;
+import eggwright.intake.sensor.SensorsInMemory;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -202,6 +211,58 @@ final class ReadingDoorTest {
                 "");
         assertEquals(405, asked.status());
         assertTrue(asked.headers().keySet().stream().noneMatch(h -> h.startsWith("access-control")), asked.toString());
+    }
+
+    @Test
+    void jsonThatCannotBeRead_isSaidWithItsPlace_whereThatIsKnown() {
+        var words = new ComplaintWords(Words.beside(ReadingDoor.class, Locale.ENGLISH));
+        assertEquals(
+                "The JSON cannot be read at line 3, column 4.",
+                words.brief(Complaint.of(Complaint.Kind.NOT_JSON, 3, 4)));
+        assertEquals("The JSON cannot be read.", words.brief(Complaint.of(Complaint.Kind.NOT_JSON)));
+    }
+
+    @Test
+    void whatIsKept_isAcknowledged_whereWhatIsHeldBackCouldNotBeCounted() {
+        var clock = InstantSource.fixed(NetworkDesk.NOON);
+        var sensors = new Sensors(new SensorsInMemory(), clock, new SplittableRandom(11));
+        var added = (Sensors.Added.In) sensors.add(new Channel(
+                new ReadingPlace.Brooder(), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.FAHRENHEIT));
+        var door = new ReadingDoor(new Intake(sensors, new WriteOnly(), clock), Locale.ENGLISH);
+        var heard = door.hear(added.token(), "99.5".getBytes(UTF_8));
+        assertEquals(200, heard.status());
+        assertEquals("{\"kept\":1,\"known\":0,\"held_back\":null}", heard.json());
+    }
+
+    /** A disk that takes what is written and does not give it back just now. */
+    private static final class WriteOnly implements ReadingStore {
+        @Override
+        public List<Channel> channels() {
+            return List.of();
+        }
+
+        @Override
+        public Readings between(Channel channel, Instant from, Instant to) {
+            throw new IllegalStateException("The disk does not answer");
+        }
+
+        @Override
+        public Optional<Extent> extent(Channel channel) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Taken take(Channel channel, Readings readings) {
+            return new Taken(readings.count(), 0);
+        }
+
+        @Override
+        public Load load() {
+            throw new IllegalStateException("The disk does not answer");
+        }
+
+        @Override
+        public void close() {}
     }
 
     @ParameterizedTest

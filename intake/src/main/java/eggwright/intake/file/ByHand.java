@@ -61,8 +61,8 @@ public final class ByHand {
         return files.get(file) instanceof Hand.Done(var taken) ? Optional.of(taken) : Optional.empty();
     }
 
-    /** The file has changed since: it is the folder's again. */
-    public void forget(Path file) {
-        files.computeIfPresent(file, (path, hand) -> hand instanceof Hand.Done ? null : hand);
+    /** The file has changed since that was taken: it is the folder's again, unless a person took it anew meanwhile. */
+    public void forget(Path file, Taken taken) {
+        files.remove(file, new Hand.Done(taken));
     }
 }

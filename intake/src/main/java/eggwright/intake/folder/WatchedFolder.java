@@ -140,11 +140,14 @@ public final class WatchedFolder {
     private void one(String name, FileShape shape) {
         var path = folder.resolve(name);
         var byHand = files.byHand().taken(path);
-        if (byHand.isPresent() && byHand.get().shape().equals(shape)) {
-            takenByHand(name, byHand.get());
-            return;
+        if (byHand.isPresent()) {
+            // Asked anew: it may have grown, and been taken by hand, since the folder was walked.
+            if (byHand.get().shape().isStillOf(path)) {
+                takenByHand(name, byHand.get());
+                return;
+            }
+            files.byHand().forget(path, byHand.get());
         }
-        files.byHand().forget(path);
         if (!files.byHand().holds(path)) {
             oneOfTheFolder(name, shape);
         }

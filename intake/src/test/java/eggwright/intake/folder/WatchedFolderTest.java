@@ -422,6 +422,10 @@ class WatchedFolderTest {
         assertTrue(air("Setter").isEmpty());
         watched = new WatchedFolder(folder, new LoggerFiles(readings, memory), memory, () -> farm, clock);
         assertEquals(new State.TakenBefore(), look("Setter/may.csv"), "known after a start as well");
+        watched = afresh();
+        assertInstanceOf(State.Taken.class, look("Setter/may.csv"));
+        grow(file, "2027-05-12 06:02,99.7,55\n");
+        assertEquals(new State.Growing(), look("Setter/may.csv"), "what is new in it is the folder's");
     }
 
     @Test
