@@ -12,7 +12,6 @@ import eggwright.trade.ProfileField;
 import eggwright.trade.caution.Place;
 import eggwright.units.Altitude;
 import eggwright.units.OutOfRange;
-import eggwright.units.Temperature;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
@@ -72,7 +71,7 @@ final class FarmForms {
                         r.choice("incident", IncidentKind.class),
                         r.nameOrNone("machine", MachineName::new),
                         r.momentOrNone("until"),
-                        r.measureOrNone("reached", Temperature::parse),
+                        Thermometers.read(r, "reached"),
                         r.text("text")),
                 it -> new Written()
                         .choice("incident", it.what())

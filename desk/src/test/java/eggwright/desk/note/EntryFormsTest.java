@@ -32,10 +32,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EntryFormsTest {
     private static final ZoneId ZONE = ZoneId.of("America/Chicago");
@@ -115,6 +119,33 @@ class EntryFormsTest {
         EntryForms.of("eggs-gathered").orElseThrow().read(reader);
         var names = reader.toMend().stream().map(m -> m.name()).toList();
         assertTrue(names.containsAll(List.of("kept", "laid_from", "laid_to", "species")), names.toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "104C, Fahrenheit? Then write 104F.",
+        "37F, Celsius? Then write 37C.",
+        "212F, hotter than any machine. Look at the number"
+    })
+    void incidentThatReachedATemperatureOfTheOtherScale_isAskedAbout(String reached, String said) {
+        var reader = reader(Map.of("incident", "too_hot", "reached", reached));
+        EntryForms.of("incident").orElseThrow().read(reader);
+        assertEquals(
+                List.of("reached"), reader.toMend().stream().map(m -> m.name()).toList());
+        assertTrue(
+                reader.toMend().getFirst().message().contains(said),
+                reader.toMend().toString());
+    }
+
+    /** A power cut may be cold, and a machine that ran away hot. */
+    @ParameterizedTest
+    @ValueSource(strings = {"20.0C", "5.0C", "-2.0C", "68.0F", "15.0F", "104.0F", "40.0C", ""})
+    void incidentThatReachedWhatItMay_isKept(String reached) {
+        var reader = reader(Map.of("incident", "power_cut", "reached", reached));
+        var incident = assertInstanceOf(
+                IncidentNoted.class, EntryForms.of("incident").orElseThrow().read(reader));
+        assertEquals(List.of(), reader.toMend());
+        assertEquals(reached, Objects.toString(incident.reached(), ""));
     }
 
     @Test

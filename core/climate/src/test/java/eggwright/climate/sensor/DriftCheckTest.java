@@ -76,6 +76,22 @@ class DriftCheckTest {
         assertEquals(0.2 - 0.03 * 31.5, drift.now(), 0.03);
     }
 
+    /** The base moves along with the 60 days that are read: the limit that docs/models/sensors.md names. */
+    @Test
+    void slowDrift_ofTwinsBothCompared_isNotFound_howeverLongItGoesOn() {
+        var year = hours(365, hour -> 0.013 * hour / 24);
+        var faster = hours(60, hour -> 0.014 * hour / 24);
+        for (int day = 60; day <= 365; day += 5) {
+            var seen = year.subList((day - 60) * 24, day * 24);
+            assertEquals(Optional.empty(), DriftCheck.ofTwins(seen, TWINS, Known.BOTH_COMPARED), "day " + day);
+        }
+        assertTrue(DriftCheck.ofTwins(faster, TWINS, Known.BOTH_COMPARED).isPresent());
+        assertEquals(
+                Optional.of(Drift.Kind.APART),
+                DriftCheck.ofTwins(year.subList(0, 60 * 24), TWINS, Known.NOT_BOTH_COMPARED)
+                        .map(Drift::kind));
+    }
+
     @Test
     void twinsThatDifferAllTheWhile_areSaid_unlessBothWereHeldAgainstAReference() {
         var hours = hours(8, hour -> 1.1);

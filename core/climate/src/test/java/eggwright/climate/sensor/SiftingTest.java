@@ -54,6 +54,14 @@ class SiftingTest {
                 Sifting.of(CELSIUS, every(601, 37.5, 10.0), List.of()).held());
     }
 
+    /** The limit that docs/models/sensors.md names: at an open door it may be true. */
+    @Test
+    void sifting_takesAnythingPossible_ofALoggerThatReadsEveryQuarterOfAnHour() {
+        var taken = Sifting.of(CELSIUS, every(900, 37.5, 14.0, 37.4, -127), List.of());
+        assertEquals(3, taken.good().count());
+        assertEquals(List.of(new Held(MONDAY.plusSeconds(2700), -127, Doubt.IMPOSSIBLE)), taken.held());
+    }
+
     @Test
     void sifting_keepsTheNearer_ofTwoReadingsOfOneInstant() {
         var two = every(60, 37.5, 37.4).and(Readings.of(MONDAY.plusSeconds(60), 36.0));
