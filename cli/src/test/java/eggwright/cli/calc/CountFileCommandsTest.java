@@ -181,7 +181,8 @@ class CountFileCommandsTest {
     @Test
     void deathCurve_agreesWithR() throws IOException {
         var json = json(run("death-curve", BREAK_OUT, "--phases", "7,17,24", "--json"));
-        assertEquals(List.of("steps", "log_likelihood", "weibull", "phases"), names(json));
+        assertEquals(List.of("steps", "log_likelihood", "converged", "weibull", "phases"), names(json));
+        assertTrue(json.get("converged").booleanValue());
         assertEquals(-621.533711221601, json.get("log_likelihood").doubleValue(), 1e-6);
         var first = json.get("steps").get(0);
         assertEquals(List.of("from_day", "to_day", "probability", "survival"), names(first));
