@@ -92,7 +92,9 @@ final class DeathCurveCalculation implements FileCalculation {
                     .with("probability", step.chance())
                     .with("survival", Math.max(0, 1 - died))));
         }
-        return Answer.of().with("steps", new Value.Many(steps)).with("log_likelihood", curve.logLikelihood())
+        return Answer.of()
+                .with("steps", new Value.Many(steps))
+                .with("log_likelihood", curve.logLikelihood())
                 .with("converged", new Value.Truth(curve.converged()));
     }
 

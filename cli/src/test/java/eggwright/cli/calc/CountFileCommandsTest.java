@@ -194,6 +194,9 @@ class CountFileCommandsTest {
         assertEquals(0.822222222222222, last.get("probability").doubleValue(), 1e-7);
         var weibull = json.get("weibull");
         assertEquals(160 / 900.0, weibull.get("death_share").doubleValue(), 1e-6);
+        double early = weibull.get("early_weight").doubleValue() * diedByDay24(weibull, "early");
+        double late = (1 - weibull.get("early_weight").doubleValue()) * diedByDay24(weibull, "late");
+        assertEquals(early / (early + late), weibull.get("early_share").doubleValue(), 1e-9);
         assertTrue(weibull.get("early_mean_day").doubleValue()
                 < weibull.get("late_mean_day").doubleValue());
         assertEquals(
@@ -250,6 +253,12 @@ class CountFileCommandsTest {
         assertEquals(Status.WRONG_INPUT, run.status());
         assertTrue(run.err().contains(sentence), run.err());
         assertEquals("", run.out());
+    }
+
+    private static double diedByDay24(JsonNode weibull, String wave) {
+        double scale = weibull.get(wave + "_scale_days").doubleValue();
+        double shape = weibull.get(wave + "_shape").doubleValue();
+        return 1 - Math.exp(-Math.pow(24 / scale, shape));
     }
 
     private Run chart(String... options) throws IOException {
