@@ -92,7 +92,10 @@ final class DeathCurveCalculation implements FileCalculation {
                     .with("probability", step.chance())
                     .with("survival", Math.max(0, 1 - died))));
         }
-        return Answer.of().with("steps", new Value.Many(steps)).with("log_likelihood", curve.logLikelihood());
+        return Answer.of()
+                .with("steps", new Value.Many(steps))
+                .with("log_likelihood", curve.logLikelihood())
+                .with("converged", new Value.Truth(curve.converged()));
     }
 
     private static Answer weibull(List<DeathInterval> intervals) {
@@ -102,7 +105,10 @@ final class DeathCurveCalculation implements FileCalculation {
         } catch (OutOfRange outside) {
             return Answer.of().with("not_estimable", Given.sentence(outside));
         }
-        var answer = Answer.of().with("death_share", curve.deathShare()).with("early_share", curve.earlyShare());
+        var answer = Answer.of()
+                .with("death_share", curve.deathShare())
+                .with("early_share", curve.earlyShare())
+                .with("early_weight", curve.earlyWeight());
         answer = phase(phase(answer, "early", curve.early()), "late", curve.late());
         if (!curve.heldNarrow().isEmpty()) {
             answer = answer.with(

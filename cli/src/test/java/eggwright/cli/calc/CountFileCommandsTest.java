@@ -181,7 +181,8 @@ class CountFileCommandsTest {
     @Test
     void deathCurve_agreesWithR() throws IOException {
         var json = json(run("death-curve", BREAK_OUT, "--phases", "7,17,24", "--json"));
-        assertEquals(List.of("steps", "log_likelihood", "weibull", "phases"), names(json));
+        assertEquals(List.of("steps", "log_likelihood", "converged", "weibull", "phases"), names(json));
+        assertTrue(json.get("converged").booleanValue());
         assertEquals(-621.533711221601, json.get("log_likelihood").doubleValue(), 1e-6);
         var first = json.get("steps").get(0);
         assertEquals(List.of("from_day", "to_day", "probability", "survival"), names(first));
@@ -193,6 +194,9 @@ class CountFileCommandsTest {
         assertEquals(0.822222222222222, last.get("probability").doubleValue(), 1e-7);
         var weibull = json.get("weibull");
         assertEquals(160 / 900.0, weibull.get("death_share").doubleValue(), 1e-6);
+        double early = weibull.get("early_weight").doubleValue() * diedByDay24(weibull, "early");
+        double late = (1 - weibull.get("early_weight").doubleValue()) * diedByDay24(weibull, "late");
+        assertEquals(early / (early + late), weibull.get("early_share").doubleValue(), 1e-9);
         assertTrue(weibull.get("early_mean_day").doubleValue()
                 < weibull.get("late_mean_day").doubleValue());
         assertEquals(
@@ -249,6 +253,12 @@ class CountFileCommandsTest {
         assertEquals(Status.WRONG_INPUT, run.status());
         assertTrue(run.err().contains(sentence), run.err());
         assertEquals("", run.out());
+    }
+
+    private static double diedByDay24(JsonNode weibull, String wave) {
+        double scale = weibull.get(wave + "_scale_days").doubleValue();
+        double shape = weibull.get(wave + "_shape").doubleValue();
+        return 1 - Math.exp(-Math.pow(24 / scale, shape));
     }
 
     private Run chart(String... options) throws IOException {

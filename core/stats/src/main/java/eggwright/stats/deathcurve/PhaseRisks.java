@@ -11,7 +11,7 @@ import java.util.List;
  * A daily chance of dying that is the same within each phase of days, as days 1 to 7, 8 to 17, 18 to 24, by maximum
  * likelihood from classes that may reach across phases.
  *
- * <p>Error: within 1e-6 of R and SciPy, standard errors within 1e-4 of themselves, as {@code PhaseRisksReferenceTest}
+ * <p>Error: within 1e-6 of R and SciPy, standard errors within 1e-3 of themselves, as {@code PhaseRisksReferenceTest}
  * checks.
  *
  * @param risks one for each phase

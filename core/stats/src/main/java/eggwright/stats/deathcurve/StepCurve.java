@@ -7,8 +7,9 @@ import java.util.List;
  *
  * @param steps in order of days, only those with a chance
  * @param logLikelihood of the counts, without a multinomial constant
+ * @param converged whether the top was reached: no other chances are likelier by more than 1e-7 for each egg
  */
-public record StepCurve(List<Step> steps, double logLikelihood) {
+public record StepCurve(List<Step> steps, double logLikelihood, boolean converged) {
     public StepCurve {
         steps = List.copyOf(steps);
     }

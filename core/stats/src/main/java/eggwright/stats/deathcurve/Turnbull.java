@@ -17,6 +17,9 @@ public final class Turnbull {
     /** How far above 1 the gradient may be; at a maximum it is 1 where there is a chance, and less elsewhere. */
     private static final double AT_THE_TOP = 1e-10;
 
+    /** What rounding may leave of that; the log-likelihood is then short by no more than this for each egg. */
+    private static final double AS_GOOD_AS_THERE = 1e-7;
+
     private static final double ROUNDING = 1e-13;
 
     private static final double NOTHING = 1e-9;
@@ -45,18 +48,18 @@ public final class Turnbull {
         if (joined.isEmpty()) {
             throw new OutOfRange("0 eggs in " + intervals.size() + " classes: there is no curve to tell");
         }
-        return new Turnbull(joined).curve();
+        return curve(joined, MOST_ROUNDS);
     }
 
-    private StepCurve curve() {
-        for (int round = 0; round < MOST_ROUNDS; round++) {
+    static StepCurve curve(List<DeathInterval> joined, int mostRounds) {
+        return new Turnbull(joined).curve(mostRounds);
+    }
+
+    private StepCurve curve(int mostRounds) {
+        for (int round = 0; round < mostRounds; round++) {
             double[] likely = likely(chance);
             double[] gradient = gradient(likely);
-            double highest = 0;
-            for (double each : gradient) {
-                highest = Math.max(highest, each);
-            }
-            if (highest <= 1 + AT_THE_TOP || !step(likely, gradient)) {
+            if (highest(gradient) <= 1 + AT_THE_TOP || !step(likely, gradient)) {
                 break;
             }
         }
@@ -67,7 +70,12 @@ public final class Turnbull {
                 steps.add(new StepCurve.Step(range.fromDay(), range.toDay(), chance[j]));
             }
         }
-        return new StepCurve(steps, logLikelihood(likely(chance)));
+        double[] likely = likely(chance);
+        return new StepCurve(steps, logLikelihood(likely), highest(gradient(likely)) <= 1 + AS_GOOD_AS_THERE);
+    }
+
+    private static double highest(double[] gradient) {
+        return java.util.Arrays.stream(gradient).max().orElse(0);
     }
 
     /** One Newton step; false where it gains nothing. */

@@ -5,14 +5,16 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Two waves of death, early and late: the day of death is of one Weibull distribution with a chance, else of another. Only
- * of those that die by the last day that anybody looked; how many die at all is a chance of its own.
+ * Two waves of death, early and late: F = (a F1 + (1 - a) F2) / F(L), where F1 and F2 are Weibull distributions, a is the
+ * early one's weight, and F(L) is the sum above on the last day L that anybody looked. It is of those that die by that day;
+ * how many die at all is a chance of its own.
  *
- * <p>Source: Kuurman, Bailey, Koops and Grossman 2001, Poult. Sci. 80:710. Error: {@code TwoPhaseCurveTest} recovers their
- * published curve from counts made with it, and finds no higher point than a fine search does.
+ * <p>Source: Kuurman, Bailey, Koops and Grossman 2001, Poult. Sci. 80:710. Error: {@code TwoPhaseCurveTest} finds their
+ * published curve again from counts made with it, and that no point of a fine search about a fit is likelier.
  *
  * @param deathShare share of all that died by the last day, 0 to 1
- * @param earlyShare share of those that are of the early wave, 0 to 1
+ * @param earlyWeight a, the weight of the early wave before the curve is cut at the last day, 0 to 1; for the share of those
+ *     that die by then see {@link #earlyShare}
  * @param heldNarrow waves that would be narrower than half a day, likelier still, and are held there: classes of whole
  *     days that overlap can ask for a wave without width
  * @param lastDay the last day that anybody looked
@@ -22,7 +24,7 @@ import java.util.Set;
  */
 public record TwoPhaseCurve(
         double deathShare,
-        double earlyShare,
+        double earlyWeight,
         Weibull early,
         Weibull late,
         Set<Wave> heldNarrow,
@@ -68,12 +70,17 @@ public record TwoPhaseCurve(
                 .count();
     }
 
+    /** Of those that die by the last day, the share that is of the early wave, 0 to 1: a F1(L) / (a F1(L) + (1 - a) F2(L)). */
+    public double earlyShare() {
+        return earlyWeight * early.diedBy(lastDay) / mixed(lastDay);
+    }
+
     /** Of those that die by the last day, the share that has died by a day, 0 to 1. */
     public double diedBy(double day) {
         return Math.min(1, mixed(day) / mixed(lastDay));
     }
 
     private double mixed(double day) {
-        return earlyShare * early.diedBy(day) + (1 - earlyShare) * late.diedBy(day);
+        return earlyWeight * early.diedBy(day) + (1 - earlyWeight) * late.diedBy(day);
     }
 }

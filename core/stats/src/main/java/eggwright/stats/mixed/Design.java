@@ -10,7 +10,8 @@ import org.hipparchus.linear.RealMatrix;
  * @param names of the coefficients, the intercept first
  * @param blocks their columns
  * @param toOriginal coefficients of the columns as given = this matrix times those used inside
- * @param empty terms that were asked for and left out, since no row is of both kinds
+ * @param empty terms that were asked for and left out, since no row that counts anything is of both kinds, or the other
+ *     coefficients say it already
  */
 record Design(List<String> names, List<Block> blocks, RealMatrix toOriginal, List<String> empty) {
     Design {

@@ -12,6 +12,7 @@ final class DesignBuilder {
     private static final int MOST_COLUMNS = 1000;
 
     private final int rows;
+    private final int[] trials;
     private final List<String> names = new ArrayList<>(List.of(MixedModel.INTERCEPT));
     private final List<Block> blocks = new ArrayList<>();
     private final List<String> empty = new ArrayList<>();
@@ -20,17 +21,20 @@ final class DesignBuilder {
 
     private record Share(int column, double of) {}
 
-    private DesignBuilder(int rows) {
-        this.rows = rows;
+    private DesignBuilder(int[] trials) {
+        this.trials = trials;
+        rows = trials.length;
     }
 
     /**
      * The columns of an intercept and the terms.
      *
-     * @throws OutOfRange if a term has not as many rows, or an interaction stands without its two terms
+     * @param trials by row; a row without any tells nothing of its kinds
+     * @throws OutOfRange if a term has not as many rows, an interaction stands without its two terms, or two columns would
+     *     have the same name
      */
-    static Design of(int rows, List<Term> terms) {
-        var builder = new DesignBuilder(rows);
+    static Design of(int[] trials, List<Term> terms) {
+        var builder = new DesignBuilder(trials);
         for (var term : terms) {
             switch (term) {
                 case Term.Numbers numbers -> builder.add(numbers);
@@ -53,6 +57,9 @@ final class DesignBuilder {
         if (column == MOST_COLUMNS) {
             throw new OutOfRange("The fixed terms need more than " + MOST_COLUMNS
                     + " coefficients. Leave some out, or let their groups scatter");
+        }
+        if (names.contains(name)) {
+            throw new OutOfRange("\"" + name + "\" would be the name of two coefficients. Rename one of the columns");
         }
         names.add(name);
         var shares = new ArrayList<>(madeOf);
@@ -146,14 +153,15 @@ final class DesignBuilder {
     private void add(Term.Category one, Term.Category other) {
         var has = new boolean[one.levels().size()][other.levels().size()];
         for (int row = 0; row < rows; row++) {
-            has[one.levelOfRow()[row]][other.levelOfRow()[row]] = true;
+            has[one.levelOfRow()[row]][other.levelOfRow()[row]] |= trials[row] > 0;
         }
+        boolean[][] told = CellsTold.of(has);
         int[][] columnOf = new int[has.length][other.levels().size()];
         for (int a = 0; a < has.length; a++) {
             Arrays.fill(columnOf[a], NONE);
             for (int b = 1; a > 0 && b < columnOf[a].length; b++) {
                 var name = named(one, a) + " by " + named(other, b);
-                if (has[a][b]) {
+                if (told[a][b]) {
                     int column = names.size();
                     columnOf[a][b] = newColumn(name, List.of(new Share(column, 1)));
                 } else {

@@ -33,7 +33,7 @@ final class Fitter {
 
     Fitter(MixedModel model, int nodes) {
         this.model = model;
-        var design = DesignBuilder.of(model.counts().rows(), model.fixed());
+        var design = DesignBuilder.of(model.counts().trials(), model.fixed());
         problem = Problem.of(model, design);
         columns = design.columns();
         laplace = new Laplace(problem);

@@ -10,7 +10,7 @@ import java.util.Arrays;
  * approximation is smooth across 0.
  *
  * <p>Source of the approximation: Breslow and Clayton 1993, J. Am. Stat. Assoc. 88:9; of the slope: Skaug and Fournier
- * 2006, Comput. Stat. Data Anal. 51:699 (both from memory). {@code LaplaceSlopeTest} holds it against differences.
+ * 2006, Comput. Stat. Data Anal. 51:699 (both from memory). {@code SlopeTest} holds it against differences.
  */
 final class Laplace implements Objective {
     private static final double CLOSE = 1e-18;

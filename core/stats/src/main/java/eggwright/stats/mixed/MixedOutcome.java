@@ -14,7 +14,7 @@ public sealed interface MixedOutcome {
      * @param iterations steps of the outer search
      * @param converged whether the slope vanished and the surface is a hill there
      * @param singular whether some grouping's deviation is 0: it scatters by no more than luck
-     * @param empty terms left out, since no row is of both kinds
+     * @param empty terms left out, since no row that counts anything is of both kinds, or the others say them already
      */
     record Fitted(
             List<FixedEffect> fixed,

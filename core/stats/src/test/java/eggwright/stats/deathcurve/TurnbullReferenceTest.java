@@ -1,7 +1,9 @@
 package eggwright.stats.deathcurve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eggwright.stats.ReferenceTable;
 import eggwright.units.OutOfRange;
@@ -49,6 +51,13 @@ class TurnbullReferenceTest {
             }
         }
         assertEquals(expected.getFirst().number("logLik"), curve.logLikelihood(), AS_R);
+    }
+
+    @Test
+    void curve_saysThatItDidNotReachTheTop_whenItsRoundsRunOut() {
+        var intervals = intervals("IC_bcos_Rad");
+        assertFalse(Turnbull.curve(intervals, 1).converged());
+        assertTrue(Turnbull.of(intervals).converged());
     }
 
     @Test

@@ -39,8 +39,8 @@ class TwoPhaseCurveTest {
                 double day = row.number("incubation_day");
                 assertEquals(
                         row.number("cumulative_fraction_of_deaths"),
-                        KUURMAN.earlyShare() * KUURMAN.early().diedBy(day)
-                                + (1 - KUURMAN.earlyShare()) * KUURMAN.late().diedBy(day),
+                        KUURMAN.earlyWeight() * KUURMAN.early().diedBy(day)
+                                + (1 - KUURMAN.earlyWeight()) * KUURMAN.late().diedBy(day),
                         AS_PRINTED);
                 checked++;
             }
@@ -50,6 +50,15 @@ class TwoPhaseCurveTest {
         assertEquals(3.3, KUURMAN.early().deviationDays(), 1e-4);
         assertEquals(17.4, KUURMAN.late().meanDay(), 1e-4);
         assertEquals(2.0, KUURMAN.late().deviationDays(), 1e-4);
+    }
+
+    /** By hand: by day 10, 1 - exp(-10) of the early wave have died, and 1 - exp(-1) of the late. */
+    @Test
+    void earlyShare_isOfThoseThatDieByTheLastDay() {
+        var curve = new TwoPhaseCurve(0.1, 0.5, new Weibull(1, 1), new Weibull(1, 10), Set.of(), 10, 0, true);
+        assertEquals(0.999954600 / (0.999954600 + 0.632120559), curve.earlyShare(), 1e-9);
+        var late = new TwoPhaseCurve(0.1, 0.5, new Weibull(1, 1), new Weibull(1, 10), Set.of(), 1000, 0, true);
+        assertEquals(0.5, late.earlyShare(), 1e-9);
     }
 
     /** Counts in proportion to the curve itself, day by day: nothing is left to luck. */
@@ -66,7 +75,7 @@ class TwoPhaseCurveTest {
         var found = TwoPhaseCurve.of(counts);
         assertTrue(found.converged());
         assertEquals(0.25, found.deathShare(), 1e-6);
-        assertEquals(0.77, found.earlyShare(), 1e-4);
+        assertEquals(0.77, found.earlyWeight(), 1e-4);
         assertEquals(2.6, found.early().meanDay(), 1e-3);
         assertEquals(3.3, found.early().deviationDays(), 1e-3);
         assertEquals(17.4, found.late().meanDay(), 1e-3);
@@ -97,7 +106,7 @@ class TwoPhaseCurveTest {
         var found = TwoPhaseCurve.of(counts);
         assertTrue(found.converged(), found::toString);
         // Within some three of their own errors: 0.77 of 3,237 has one of 0.008, the late mean 2.0 / sqrt(745) of 0.07.
-        assertEquals(0.77, found.earlyShare(), 0.025);
+        assertEquals(0.77, found.earlyWeight(), 0.025);
         assertEquals(2.6, found.early().meanDay(), 0.3);
         assertEquals(17.4, found.late().meanDay(), 0.25);
         assertEquals(2.0, found.late().deviationDays(), 0.25);
@@ -120,7 +129,7 @@ class TwoPhaseCurveTest {
             for (int i = 0; i < 5000; i++) {
                 var near = new TwoPhaseCurve(
                         found.deathShare(),
-                        Math.clamp(found.earlyShare() + 0.1 * random.nextGaussian(), 0, 1),
+                        Math.clamp(found.earlyWeight() + 0.1 * random.nextGaussian(), 0, 1),
                         moved(found.early(), random),
                         moved(found.late(), random),
                         Set.of(),

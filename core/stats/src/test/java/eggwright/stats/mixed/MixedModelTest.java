@@ -118,6 +118,63 @@ class MixedModelTest {
     }
 
     @Test
+    void fit_leavesOutACell_inWhichNothingWasCounted() {
+        var fit = fitted(byMachineAndShelf(
+                        new int[] {40, 45, 30, 0}, new int[] {54, 54, 54, 0}, new int[] {0, 0, 1, 1}, new int[] {
+                            0, 1, 0, 1
+                        })
+                .fit());
+        assertEquals(List.of("machine=B by shelf=top"), fit.empty());
+        assertEquals(Math.log(40 / 14.0), fit.fixed().getFirst().estimate(), SAME);
+    }
+
+    /** Three cells with eggs have three coefficients, whichever of the four is empty, and each cell its own rate. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3})
+    void fit_answers_whicheverCellIsEmpty(int emptyCell) {
+        int[] cells = IntStream.range(0, 4).filter(cell -> cell != emptyCell).toArray();
+        int[] yes = {40, 45, 30};
+        var fit = fitted(byMachineAndShelf(
+                        yes,
+                        new int[] {54, 54, 54},
+                        IntStream.of(cells).map(cell -> cell / 2).toArray(),
+                        IntStream.of(cells).map(cell -> cell % 2).toArray())
+                .fit());
+        assertEquals(List.of("machine=B by shelf=top"), fit.empty());
+        var terms = fit.fixed();
+        assertEquals(3, terms.size());
+        for (int i = 0; i < cells.length; i++) {
+            int machine = cells[i] / 2;
+            int shelf = cells[i] % 2;
+            double logit = terms.get(0).estimate()
+                    + machine * terms.get(1).estimate()
+                    + shelf * terms.get(2).estimate();
+            assertEquals(Math.log(yes[i] / (54.0 - yes[i])), logit, SAME);
+        }
+    }
+
+    @Test
+    void fit_refusesTwoCoefficientsOfOneName() {
+        var counts = new BinomialCounts(new int[] {40, 45, 30, 41}, new int[] {54, 54, 54, 54});
+        for (var name : List.of("intercept", "machine=B")) {
+            var terms = List.<Term>of(
+                    new Term.Category("machine", new int[] {0, 1, 0, 1}, MACHINES),
+                    new Term.Numbers(name, new double[] {1, 4, 6, 8}));
+            assertEquals(
+                    "\"" + name + "\" would be the name of two coefficients. Rename one of the columns",
+                    assertThrows(OutOfRange.class, () -> new MixedModel(counts, terms, List.of()).fit())
+                            .getMessage());
+        }
+    }
+
+    private static MixedModel byMachineAndShelf(int[] yes, int[] all, int[] machineOfRow, int[] shelfOfRow) {
+        var machine = new Term.Category("machine", machineOfRow, MACHINES);
+        var shelf = new Term.Category("shelf", shelfOfRow, List.of("low", "top"));
+        return new MixedModel(
+                new BinomialCounts(yes, all), List.of(machine, shelf, new Term.Interaction(machine, shelf)), List.of());
+    }
+
+    @Test
     void fit_namesCollinearTerms() {
         var counts = new BinomialCounts(new int[] {40, 45, 30, 41}, new int[] {54, 54, 54, 54});
         var days = new Term.Numbers("storage_days", new double[] {1, 4, 6, 9});

@@ -52,7 +52,7 @@ class SlopeTest {
     }
 
     private static Problem problem(MixedModel model) {
-        return Problem.of(model, DesignBuilder.of(model.counts().rows(), model.fixed()));
+        return Problem.of(model, DesignBuilder.of(model.counts().trials(), model.fixed()));
     }
 
     /** Somewhere on the slope, one deviation of 0 and one below. */
