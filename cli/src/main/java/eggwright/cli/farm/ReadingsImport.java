@@ -177,16 +177,20 @@ final class ReadingsImport {
 
     private void tell(Looked.Seen seen, TakenFile.Kept kept) {
         seen.notes().forEach(note -> command.err().println(note));
+        var answer = Answer.of()
+                .with("rows", kept.rows())
+                .with("new_readings", kept.fresh())
+                .with("known_readings", kept.known())
+                .with("empty_cells", kept.empty());
+        switch (kept.odd()) {
+            case TakenFile.Odd.Counted odd ->
+                answer = answer.with("held_back", odd.heldBack()).with("gaps", odd.gaps());
+            case TakenFile.Odd.NotCounted not ->
+                command.err().println("All readings are kept. How many of them are held back could not be counted.");
+        }
         Say.answer(
                 command,
-                Answer.of()
-                        .with("rows", kept.rows())
-                        .with("new_readings", kept.fresh())
-                        .with("known_readings", kept.known())
-                        .with("empty_cells", kept.empty())
-                        .with("held_back", kept.heldBack())
-                        .with("gaps", kept.gaps())
-                        .with("first_at", kept.first().toString())
+                answer.with("first_at", kept.first().toString())
                         .with("last_at", kept.last().toString())
                         .with("columns", kept.columns()));
     }

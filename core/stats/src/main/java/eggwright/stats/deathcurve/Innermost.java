@@ -10,7 +10,7 @@ import java.util.List;
  * intervals hold which of them. Source: Turnbull 1976, J. R. Stat. Soc. B 38:290 (from memory).
  */
 final class Innermost {
-    private static final int MOST = 2000;
+    private static final int MOST = 400;
     /** Classes times ranges: what still fits a small machine's memory and patience. */
     private static final long MOST_HELD = 10_000_000;
 
