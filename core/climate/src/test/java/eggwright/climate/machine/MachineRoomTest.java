@@ -20,6 +20,7 @@ import eggwright.climate.development.HatchClock;
 import eggwright.climate.development.Learnt;
 import eggwright.climate.excursion.Excursion;
 import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.MemoryReadings;
 import eggwright.climate.reading.Quantity;
 import eggwright.climate.reading.ReadingPlace;
 import eggwright.climate.reading.ReadingStore;
@@ -61,7 +62,7 @@ class MachineRoomTest {
 
     @Test
     void sets_standByAge_withWhatTheyLost_andWhenTheyHatch() {
-        var now = now(new NoReadings());
+        var now = now(new MemoryReadings());
         assertFalse(now.sets().isEmpty());
         for (int i = 1; i < now.sets().size(); i++) {
             assertTrue(now.sets().get(i).day() <= now.sets().get(i - 1).day());
@@ -79,7 +80,7 @@ class MachineRoomTest {
 
     @Test
     void shells_areLearntFromEarlierSets_whereTheseWereNotWeighedTwice() {
-        var from = now(new NoReadings()).sets().stream()
+        var from = now(new MemoryReadings()).sets().stream()
                 .map(set -> set.loss().shells().from())
                 .toList();
         assertTrue(from.contains(Shells.From.WEIGHED), from::toString);
@@ -88,7 +89,7 @@ class MachineRoomTest {
 
     @Test
     void advice_isForThoseWithDaysToGo_insideWhatIsSafe() {
-        var advice = now(new NoReadings()).advice();
+        var advice = now(new MemoryReadings()).advice();
         for (var one : advice.sets()) {
             assertTrue(one.daysLeft() > 0);
             boolean isKept = one.step() == SetAdvice.Step.STAY || one.step() == SetAdvice.Step.WEIGH_FIRST;
@@ -103,7 +104,7 @@ class MachineRoomTest {
 
     @Test
     void coolSensor_delaysTheHatch_ofEverySet() {
-        var readings = new NoReadings();
+        var readings = new MemoryReadings();
         var channel = new Channel(
                 new ReadingPlace.InMachine(SETTER), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
         var gathered = new ReadingsGathered();
@@ -112,7 +113,7 @@ class MachineRoomTest {
         }
         readings.take(channel, gathered.take());
         var cool = now(readings);
-        var plain = now(new NoReadings());
+        var plain = now(new MemoryReadings());
         assertEquals(KnownBy.READINGS, cool.air().warmth());
         for (int i = 0; i < cool.sets().size(); i++) {
             double later = cool.sets().get(i).hatch().hoursLater().likely()
@@ -128,7 +129,7 @@ class MachineRoomTest {
 
     @Test
     void powerCut_inTheReadings_isANight_withItsCostForEachSet() {
-        var readings = new NoReadings();
+        var readings = new MemoryReadings();
         var channel = new Channel(
                 new ReadingPlace.InMachine(SETTER), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
         var gathered = new ReadingsGathered();
@@ -156,7 +157,7 @@ class MachineRoomTest {
 
     @Test
     void night_isFollowedByWhatWasCounted_besideTheOtherSets() {
-        var readings = new NoReadings();
+        var readings = new MemoryReadings();
         var channel = new Channel(
                 new ReadingPlace.InMachine(SETTER), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
         var gathered = new ReadingsGathered();
@@ -200,7 +201,7 @@ class MachineRoomTest {
                 "as told");
         var nights = new MachineNights(
                         Ledger.of(with(incident)).picture(),
-                        new AirTelling(new NoReadings(), SensorCare.NONE),
+                        new AirTelling(new MemoryReadings(), SensorCare.NONE),
                         SpeciesProfile::of)
                 .of(SETTER, NOW.minusDays(10).toInstant(), NOW.toInstant());
         if (kind == null) {
@@ -215,7 +216,7 @@ class MachineRoomTest {
     /** The sensor hangs on the same mains: one reading in the first minute is not the whole night. */
     @Test
     void notedNight_isKept_whereTheSensorFellSilentWithTheMains() {
-        var readings = new NoReadings();
+        var readings = new MemoryReadings();
         var channel = new Channel(
                 new ReadingPlace.InMachine(SETTER), SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
         var gathered = new ReadingsGathered();
@@ -263,7 +264,7 @@ class MachineRoomTest {
 
     @Test
     void hatch_isSurer_afterTakeOffs_thanByTheHandbookAlone() {
-        var set = now(new NoReadings()).sets().getFirst();
+        var set = now(new MemoryReadings()).sets().getFirst();
         double width =
                 set.hatch().hoursLater().high() - set.hatch().hoursLater().low();
         var plain = HatchClock.of(

@@ -9,6 +9,7 @@ import eggwright.climate.air.AirTelling;
 import eggwright.climate.air.SensorCare;
 import eggwright.climate.excursion.Excursion;
 import eggwright.climate.reading.Channel;
+import eggwright.climate.reading.MemoryReadings;
 import eggwright.climate.reading.Quantity;
 import eggwright.climate.reading.ReadingPlace;
 import eggwright.climate.reading.ReadingUnit;
@@ -49,7 +50,7 @@ class WatchTest {
             values[i] = celsius.applyAsDouble(before);
         }
         var channel = new Channel(place, SensorName.ONLY, Quantity.AIR_TEMPERATURE, ReadingUnit.CELSIUS);
-        var readings = new NoReadings();
+        var readings = new MemoryReadings();
         readings.take(channel, Readings.of(millis, values));
         var telling = new AirTelling(readings, SensorCare.NONE);
         return new Watch(farm, telling, SpeciesProfile::of).at(NOW);
@@ -116,7 +117,7 @@ class WatchTest {
     }
 
     private static List<Alert> watched(Instant now, LongToDoubleFunction celsius) {
-        var readings = new NoReadings();
+        var readings = new MemoryReadings();
         var all = Readings.NONE;
         for (int before = 600; before > 0; before--) {
             all = all.and(Readings.of(now.minus(Duration.ofMinutes(before)), celsius.applyAsDouble(before)));
@@ -128,7 +129,7 @@ class WatchTest {
     /** The old logger died, and the new one has told little yet: it is the one that is heard. */
     @Test
     void secondSensor_isHeard_howeverMuchTheFirstHasTold() {
-        var readings = new NoReadings();
+        var readings = new MemoryReadings();
         var old = Readings.NONE;
         var fresh = Readings.NONE;
         for (int before = 1_400; before > 0; before -= 5) {
@@ -165,7 +166,7 @@ class WatchTest {
     }
 
     private static Watch.Standing standing(int silentMinutes, LongToDoubleFunction celsius) {
-        var readings = new NoReadings();
+        var readings = new MemoryReadings();
         var all = Readings.NONE;
         for (int before = 600; before > silentMinutes; before--) {
             all = all.and(Readings.of(NOW.minus(Duration.ofMinutes(before)), celsius.applyAsDouble(before)));
